@@ -1,0 +1,160 @@
+/**
+ * What a rule is. One rule, one file: identity, authority, judgement, words, examples.
+ *
+ * A rule takes one of six forms, told apart by what it reads:
+ *
+ * - `refuses`: words a test of the hookup. The test's name is the rule's id, so the search and the
+ *   rule cannot differ. Runs once per joint of the kind (fits, cannot tell) and once per need left
+ *   over that this test refused (does not fit).
+ * - `left`: a need of this kind found no place though no test stood in its way: nothing offers one,
+ *   all are taken, or a resource is spent.
+ * - `at`: once per joint of the kind, with both ends.
+ * - `joins`: once per combination of one unit of each class; reads only the fields it names.
+ * - `gathers`: once, over all units of the classes it names, with the hookup.
+ * - `budget`: once, on a computed budget.
+ */
+import type { Listed, Part, PartClass, PartOf } from '../parts/part.ts';
+import type { Attr, Basis, Joint, KindName, RuleId, Severity, Test, Unit, UnitId, Value, WhyLeft } from './model.ts';
+import type { Budget, BudgetName, Facts } from './report.ts';
+
+/** What a judgement returns; `missing` names fields as `<class or unit>.<field>`. */
+export type Judgement<F extends Facts> =
+  | { verdict: 'fits'; facts: F; about?: UnitId[] }
+  | { verdict: 'does-not-fit'; facts: F; about?: UnitId[] }
+  | { verdict: 'cannot-tell'; missing: string[]; about?: UnitId[] }
+  | { verdict: 'does-not-apply' };
+
+export const fits = <F extends Facts>(facts: F, about?: UnitId[]): Judgement<F> => ({
+  verdict: 'fits',
+  facts,
+  ...(about ? { about } : {}),
+});
+export const doesNotFit = <F extends Facts>(facts: F, about?: UnitId[]): Judgement<F> => ({
+  verdict: 'does-not-fit',
+  facts,
+  ...(about ? { about } : {}),
+});
+export const cannotTell = (...missing: string[]): Judgement<never> => ({ verdict: 'cannot-tell', missing });
+export const doesNotApply: Judgement<never> = { verdict: 'does-not-apply' };
+
+/** What, why, do: three fields, never one long string. Whole sentences. */
+export type Words = { what: string; why: string; remedy: string };
+
+/** `headline` is at most eight words and carries the number: "The graphics card is 24 mm too long". */
+export type Say<F extends Facts> = {
+  fits: (facts: F) => string;
+  doesNotFit: (facts: F) => Words & { headline: string };
+  /** `what` says that it is not judged and why; `findOut` how to find out. */
+  cannotTell: { headline: string; what: string; findOut: string };
+};
+
+/** A whole parts list in short: per class, one or several parts that differ from `aPart(class)` by these fields. */
+export type ExampleParts = { [C in PartClass]?: Partial<PartOf<C>> | readonly Partial<PartOf<C>>[] };
+export type Example = {
+  title: string;
+  /** Only these classes are in the list; each is the plain part of its class with these fields changed. A field set to undefined is not recorded. */
+  parts: ExampleParts;
+  verdict: 'fits' | 'does-not-fit' | 'cannot-tell' | 'does-not-apply';
+};
+
+type Identity<F extends Facts> = {
+  id: RuleId;
+  /** What is true when it fits, as a sentence without its full stop. */
+  title: string;
+  severity: Severity;
+  basis: Basis;
+  /** Ids in `content/sources`. */
+  sources: string[];
+  /** Id of a lesson, `<unit>/<name>`. */
+  lesson: string;
+  say: Say<F>;
+  examples: Example[];
+};
+
+/** Facts of a `refuses` rule: the two values, and the difference when both are numbers. */
+export type MatingFacts = {
+  part: string;
+  on: string;
+  need: string | number | boolean | null | readonly (string | number)[];
+  offered: string | number | boolean | null | readonly (string | number)[];
+  difference: number | null;
+};
+
+/** Facts of a `left` rule: counted from the reasons of the hookup. */
+export type LeftFacts = {
+  part: string;
+  needName: string;
+  reason: 'none-offered' | 'taken' | 'spent' | 'absent' | 'too-few-alike' | 'refused';
+  /** Places of the kind there are, and how many of them would mate. */
+  places: number;
+  mating: number;
+  /** Needs of this kind in the list. */
+  wanting: number;
+  /** For `spent`: what the resource holds and what was wanted from it in all. */
+  capacity: number | null;
+  wanted: number | null;
+  /** For a switched-off place: names of the parts that hold what was wanted. */
+  holders: string[];
+  /** For `absent`: the need waited for, and its part. */
+  waitsFor: string | null;
+};
+
+/** The plain `left` reasons a rule words; a kind has one rule for all of them. */
+export type RefusesRule = Identity<MatingFacts> & {
+  refuses: { kind: KindName; op: Test['op']; need: Attr; place: Attr };
+};
+export type LeftRule = Identity<LeftFacts> & { left: KindName };
+export type JointEnds = {
+  joint: Joint;
+  need: { unit: Unit; attrs: Record<Attr, Value> };
+  place: { unit: Unit; attrs: Record<Attr, Value> };
+  /** Loss metered at this place, by quantity: how much more was wanted than can pass. */
+  lost: Record<string, number>;
+};
+export type JointRule<F extends Facts> = Identity<F> & { at: KindName; judge(ends: JointEnds): Judgement<F> };
+
+export type Fields = { [C in PartClass]?: readonly (keyof PartOf<C>)[] };
+type Read<J extends Fields> = {
+  [C in keyof J & PartClass]: J[C] extends readonly (infer K extends keyof PartOf<C>)[]
+    ? { readonly [P in K]: PartOf<C>[P] | undefined }
+    : never;
+};
+export type JoinsRule<J extends Fields, F extends Facts> = Identity<F> & {
+  joins: J;
+  judge(parts: Read<J>): Judgement<F>;
+};
+
+type Many<J extends Fields> = {
+  [C in keyof J & PartClass]: J[C] extends readonly (infer K extends keyof PartOf<C>)[]
+    ? readonly ({ readonly unit: UnitId; readonly name: string } & { readonly [P in K]: PartOf<C>[P] | undefined })[]
+    : never;
+};
+export type Gathered = { joints: readonly Joint[]; left: readonly WhyLeft[] };
+export type GathersRule<J extends Fields, F extends Facts> = Identity<F> & {
+  gathers: J;
+  judge(parts: Many<J>, hookup: Gathered): Judgement<F>;
+};
+export type BudgetRule<F extends Facts> = Identity<F> & { budget: BudgetName; judge(budget: Budget): Judgement<F> };
+
+// The list of rules holds many fact types; each rule is checked against its own where it is defined.
+// biome-ignore lint/suspicious/noExplicitAny: a heterogeneous list; the facts of a rule go only from its own judge to its own words
+export type AnyFacts = any;
+export type Rule =
+  | RefusesRule
+  | LeftRule
+  | JointRule<AnyFacts>
+  | JoinsRule<AnyFacts, AnyFacts>
+  | GathersRule<AnyFacts, AnyFacts>
+  | BudgetRule<AnyFacts>;
+
+export const refusesRule = (rule: RefusesRule): RefusesRule => rule;
+export const leftRule = (rule: LeftRule): LeftRule => rule;
+export const jointRule = <F extends Facts>(rule: JointRule<F>): JointRule<F> => rule;
+export const joinsRule = <const J extends Fields, F extends Facts>(rule: JoinsRule<J, F>): JoinsRule<J, F> => rule;
+export const gathersRule = <const J extends Fields, F extends Facts>(rule: GathersRule<J, F>): GathersRule<J, F> =>
+  rule;
+export const budgetRule = <F extends Facts>(rule: BudgetRule<F>): BudgetRule<F> => rule;
+
+/** What the core judges: parts with quantities; the money a brief allows, if there is a brief. */
+export type JudgeInput = { part: Part; quantity: Listed['quantity'] }[];
+export type JudgeBrief = { budgetCents?: number };

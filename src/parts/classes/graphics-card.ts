@@ -1,0 +1,25 @@
+import { z } from 'zod';
+import { commonFields } from '../common.ts';
+import { count, mm, picturePlug, powerPlug, slug, watts } from '../terms.ts';
+
+export const graphicsCard = z.strictObject({
+  class: z.literal('graphics-card'),
+  ...commonFields,
+  /** From the bracket to the far end. */
+  lengthMm: mm.optional(),
+  /** From the slot's edge of the board outwards, without the bend of the leads. */
+  heightMm: mm.optional(),
+  /** How many cut-outs' width it takes, in halves: 2, 2.5, 3. */
+  slotsThick: z.number().positive().max(5).multipleOf(0.5).optional(),
+  lanes: count.optional(),
+  generation: count.optional(),
+  sustainedW: watts.optional(),
+  /** In a burst of milliseconds. */
+  peakW: watts.optional(),
+  powerSockets: z.array(powerPlug).optional(),
+  outputs: z.array(z.strictObject({ id: slug, plug: picturePlug, megabits: count.optional() })).optional(),
+  memoryGb: count.optional(),
+  /** The class's own trial: how much drawing in a minute. Compared only with other cards. */
+  graphicsPoints: count.optional(),
+});
+export type GraphicsCard = z.infer<typeof graphicsCard>;
