@@ -34,5 +34,30 @@ export type Logbook = {
   id: string;
   /** Fingerprint of the content the last event was made with. */
   content: string;
+  /** Digest of the last event, so that the last one cannot be changed unseen either. */
+  head: string;
   events: LogEvent[];
+};
+
+/** Something odd about a logbook, told to a person; the rest of it still counts. */
+export type Remark = {
+  id:
+    | 'not-a-logbook'
+    | 'too-large'
+    | 'newer-version'
+    | 'cut-short'
+    | 'foreign-field'
+    | 'unreadable-entry'
+    | 'changed-afterwards'
+    | 'step-out-of-order'
+    | 'unknown-step'
+    | 'unknown-exercise'
+    | 'other-content'
+    | 'older-copy'
+    | 'parted-copy'
+    | 'same-name';
+  /** Whole sentences: what is odd, where, and what was done about it. */
+  says: string;
+  /** 1-based number of the entry it is about. */
+  entry?: number;
 };
