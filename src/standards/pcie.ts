@@ -1,0 +1,34 @@
+/**
+ * How much a PCI Express link carries in one direction, before packets take their share.
+ * Source: `pci-express-base`: megatransfers a second for one lane, and the line code of each generation.
+ */
+type Generation = {
+  megatransfers: number;
+  /** Data bits to bits on the wire. */
+  code: readonly [data: number, wire: number];
+};
+
+export const pcieGenerations: Readonly<Record<number, Generation>> = {
+  1: { megatransfers: 2500, code: [8, 10] },
+  2: { megatransfers: 5000, code: [8, 10] },
+  3: { megatransfers: 8000, code: [128, 130] },
+  4: { megatransfers: 16000, code: [128, 130] },
+  5: { megatransfers: 32000, code: [128, 130] },
+  6: { megatransfers: 64000, code: [242, 256] },
+  7: { megatransfers: 128000, code: [242, 256] },
+};
+export const pcieSource = 'pci-express-base';
+
+/**
+ * Whole megabytes a second (1 MB = 1,000,000 bytes), rounded down.
+ * @throws RangeError for a generation that is not in the table.
+ */
+export const pcieMBps = (lanes: number, generation: number): number => {
+  const row = pcieGenerations[generation];
+  if (row === undefined) throw new RangeError(`no PCI Express generation ${generation}`);
+  const [data, wire] = row.code;
+  return Math.floor((row.megatransfers * data * lanes) / (wire * 8));
+};
+
+/** What a slot gives a graphics card through its own contacts, in watts, once the card has been set up. */
+export const slotPower = { watts: 75, source: 'pci-express-cem' } as const;
