@@ -1,0 +1,7 @@
+/** Writes the student's name or bench into the title block. */
+import { progress } from '../device/device.ts';
+
+const cell = document.querySelector('[data-bench]');
+progress.subscribe((known) => {
+  if (cell && known?.student) cell.textContent = known.student;
+});
