@@ -1,12 +1,13 @@
 /** Types of exercises, answers and marks, without zod. */
 import type { z } from 'zod';
 import type { Listed, PartClass } from '../parts/part.ts';
-import type { brief, chooseExercise, demand, exercise, misfitsExercise, rubricLine } from './exercise.ts';
+import type { brief, chooseExercise, demand, misfitsExercise, rubricLine } from './exercise.ts';
 
 export type ExerciseId = string;
-export type Exercise = z.infer<typeof exercise>;
-export type ChooseExercise = z.infer<typeof chooseExercise>;
+/** `answer` is the proof in the file that the exercise can be done; what browsers get does not hold it. */
+export type ChooseExercise = Omit<z.infer<typeof chooseExercise>, 'answer'> & { answer?: Listed[] };
 export type MisfitsExercise = z.infer<typeof misfitsExercise>;
+export type Exercise = ChooseExercise | MisfitsExercise;
 export type Brief = z.infer<typeof brief>;
 export type Demand = z.infer<typeof demand> & { class: PartClass };
 export type RubricLine = z.infer<typeof rubricLine>;
