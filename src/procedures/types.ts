@@ -27,13 +27,18 @@ export type Step = {
   chapter: string;
   /** One action, imperative. May hold {part}, {place}, {n}, {of}, filled in when tailored. */
   action: string;
-  /** Repeated for each joint of this kind; dropped when there is none. */
+  /** The kind of joint this step makes. Repeated for each joint of the kind; dropped when there is none. */
   joints?: KindName;
+  /** Repeated for each joint of this kind, which another step makes: opening, routing, fastening. */
+  about?: KindName;
+  /** Kinds of joint that come about by the same act, on the part this step joins. Not repeated for. */
+  also?: KindName[];
   /** Of those joints, only the ones whose need's part is of this class. */
   of?: PartClass;
   /** Repeated for each unit of this class (unpacking, checking); dropped when there is none. */
   each?: PartClass;
   after: StepId[];
+  /** Ids of the procedure's tools; on a card, their names. */
   tools: string[];
   /** Optimistic, usual, slow. */
   minutes: [number, number, number];
@@ -47,8 +52,8 @@ export type Step = {
   measure?: Measure;
   /** Where work stops until the instructor has looked: what is looked at. */
   hold?: string[];
-  /** Where it stands in its file, for messages. */
-  at: { file: string; line: number; column: number };
+  /** Where it stands in its file, for messages; what browsers get does not hold it. */
+  at?: { file: string; line: number; column: number };
 };
 
 export type Chapter = { id: string; title: string };
@@ -63,11 +68,14 @@ export type Procedure = {
 };
 
 /** One step of one card: the step, for one joint or unit, its words filled in. `key` is stable for one list. */
-export type CardStep = Omit<Step, 'after' | 'joints' | 'each' | 'of' | 'at'> & {
+export type CardStep = Omit<Step, 'id' | 'after' | 'joints' | 'about' | 'also' | 'each' | 'of' | 'at'> & {
   key: string;
   n: number;
   step: StepId;
+  /** The joint made, or the joint this step is about. */
   joint?: JointId;
+  /** The joints that are made when this step is done. */
+  makes: JointId[];
   unit?: UnitId;
   /** Keys that must be ticked before this one. */
   after: string[];
@@ -81,7 +89,9 @@ export type JobCard = {
   procedure: string;
   revision: number;
   title: string;
+  /** Sorted by part id, one line a part. */
   list: PartsList;
+  /** Only chapters that have a step. `mat`: names of the parts handled that no chapter before has fitted. */
   chapters: (Chapter & { mat: string[]; tools: string[] })[];
   steps: CardStep[];
   holds: number;
