@@ -4,7 +4,8 @@
  */
 
 import type { Motherboard } from '../parts/classes/motherboard.ts';
-import { boardHoles, boardOutlines, cutOutPitch, slotLengths, slotWidth } from '../standards/outlines.ts';
+import { formFactors, slotLengths, slotPitch } from '../standards/boards.ts';
+import { boardHoles, slotWidth } from '../standards/outlines.ts';
 import { type Box, boxAt, type Point } from './shapes.ts';
 
 export type Spot = { id: string; box: Box };
@@ -35,12 +36,12 @@ const firstRow = 162;
 const cardStart = 46;
 
 /** Middle of the case's nth cut-out, below the top edge of the board. */
-export const rowAt = (position: number): number => firstRow + cutOutPitch * (position - 1);
+export const rowAt = (position: number): number => firstRow + slotPitch.mm * (position - 1);
 
 export function planBoard(board: Motherboard | undefined): BoardPlan {
   const form = board?.formFactor ?? 'atx';
-  const w = board?.depthMm ?? boardOutlines[form].depth;
-  const h = board?.heightMm ?? boardOutlines[form].height;
+  const w = board?.depthMm ?? formFactors[form].depthMm;
+  const h = board?.heightMm ?? formFactors[form].widthMm;
   const slots = [...(board?.memory?.slots ?? [])].sort((a, b) => (a.id < b.id ? -1 : 1));
   const memoryFrom = Math.min(148, w - 12 - 10 * Math.max(slots.length, 2));
   return {
@@ -52,7 +53,7 @@ export function planBoard(board: Motherboard | undefined): BoardPlan {
     memory: slots.map(({ id }, index) => ({ id, box: boxAt(memoryFrom + 10 * index, 14, 6.5, moduleLength) })),
     cards: (board?.expansionSlots ?? []).map(({ id, position, lengthLanes }) => ({
       id,
-      box: boxAt(cardStart, rowAt(position) - slotWidth / 2, slotLengths[lengthLanes] ?? 89, slotWidth),
+      box: boxAt(cardStart, rowAt(position) - slotWidth / 2, cardSlotLength(lengthLanes), slotWidth),
     })),
     modules: placeModules(board, h),
     power: placePower(board, w),
@@ -94,4 +95,10 @@ const headerBox = (index: number, w: number, h: number): Box =>
 export function spotOf(place: string, spots: readonly Spot[]): Spot | undefined {
   const name = place.slice(place.indexOf('/') + 1);
   return spots.find(({ id }) => name === id || name.endsWith(`-${id}`));
+}
+
+function cardSlotLength(lanes: number): number {
+  if (lanes <= 1) return slotLengths[1];
+  if (lanes <= 4) return slotLengths[4];
+  return lanes <= 8 ? slotLengths[8] : slotLengths[16];
 }

@@ -1,8 +1,9 @@
 /** The case from the back, cut through the cooler: how far things stand out from the board. A pure function. */
+
 import type { UnitId } from '../fit/model.ts';
 import type { Finding } from '../fit/report.ts';
 import type { PartClass } from '../parts/part.ts';
-import { supplyFaces } from '../standards/outlines.ts';
+import { supplyShapes } from '../standards/supplies.ts';
 import { type CasePlan, type Machine, planCase, unitsOf, usual } from './case-plan.ts';
 import { type Box, boxAt, type Dimension, middle, overlap, type Point, type Shape, type View } from './shapes.ts';
 
@@ -33,7 +34,7 @@ export function caseBack(machine: Machine, focus?: PartClass): View {
     { is: 'box', box: boxAt(plan.width - 38, height, 26, 11), look: isDrawn ? 'texture' : 'empty' },
     { is: 'box', box: boxAt(0, 0, plan.width, height), look, clear: true },
   );
-  shapes.push(...supplyShapes(plan, machine));
+  shapes.push(...supplyIn(plan, machine));
   const boardUnit = plan.boardUnit;
   const board = boxAt(face - 2, plan.boardAt[1], 2, plan.board.h);
   if (boardUnit) {
@@ -164,12 +165,12 @@ export function caseBack(machine: Machine, focus?: PartClass): View {
 /** Findings of one list that the back view shows better than the side view. */
 export const isSeenFromBack = ({ rule }: Finding): boolean => seenFromBack.has(rule);
 
-function supplyShapes(plan: CasePlan, machine: Machine): Shape[] {
+function supplyIn(plan: CasePlan, machine: Machine): Shape[] {
   const [supply] = unitsOf(machine, 'power-supply');
   const isWanted = machine.wanted.includes('power-supply');
   if (!supply && !isWanted) return [];
-  const face = supplyFaces[supply?.part.shape ?? plan.chassis?.supplyShape ?? 'atx'];
-  const w = Math.min(face.width, plan.width - 10);
+  const face = supplyShapes[supply?.part.shape ?? plan.chassis?.supplyShape ?? 'atx'];
+  const w = Math.min(face.widthMm, plan.width - 10);
   const box = boxAt((plan.width - w) / 2, plan.supplyBox.y, w, plan.supplyBox.h);
   if (!supply) return [{ is: 'box', box, look: 'empty' }];
   return [

@@ -2,11 +2,14 @@
  * Where things stand in a case, in millimetres from the top left corner of its side view (rear at the left).
  * A pure function of the parts and the hookup. Where a part's file gives no position, the one in `conventions` is used.
  */
+
 import type { UnitId } from '../fit/model.ts';
 import type { FitReport } from '../fit/report.ts';
 import type { Chassis } from '../parts/classes/chassis.ts';
 import type { Part, PartClass, PartOf } from '../parts/part.ts';
-import { boardOutlines, cutOutPitch, driveBoxes, supplyFaces } from '../standards/outlines.ts';
+import { formFactors, slotPitch } from '../standards/boards.ts';
+import { driveBoxes } from '../standards/outlines.ts';
+import { supplyShapes } from '../standards/supplies.ts';
 import { type BoardPlan, planBoard, rowAt, spotOf } from './board-plan.ts';
 import { type Box, boxAt, middle, overlap, type Point } from './shapes.ts';
 
@@ -131,8 +134,8 @@ function roomForBoard(chassis: Chassis | undefined): { w: number; h: number } | 
   const forms = chassis?.formFactors ?? [];
   if (forms.length === 0) return undefined;
   return {
-    w: Math.max(...forms.map((form) => boardOutlines[form].depth)),
-    h: Math.max(...forms.map((form) => boardOutlines[form].height)),
+    w: Math.max(...forms.map((form) => formFactors[form].depthMm)),
+    h: Math.max(...forms.map((form) => formFactors[form].widthMm)),
   };
 }
 
@@ -144,23 +147,23 @@ function placeSupply(
   depth: number,
 ): { box: Box; from: 'rear' | 'front'; boardTop: number; unit: UnitId | undefined } {
   const [supply] = unitsOf(machine, 'power-supply');
-  const face = supplyFaces[supply?.part.shape ?? chassis?.supplyShape ?? 'atx'];
-  const bay = supplyFaces[chassis?.supplyShape ?? 'atx'];
+  const face = supplyShapes[supply?.part.shape ?? chassis?.supplyShape ?? 'atx'];
+  const bay = supplyShapes[chassis?.supplyShape ?? 'atx'];
   const length = supply?.part.lengthMm ?? usual.supply.length;
-  const rows = rowAt(chassis?.cutOuts ?? 1) + cutOutPitch / 2;
-  const need = Math.max(boardRoom?.h ?? boardOutlines.atx.height, rows);
+  const rows = rowAt(chassis?.cutOuts ?? 1) + slotPitch.mm / 2;
+  const need = Math.max(boardRoom?.h ?? formFactors.atx.widthMm, rows);
   const unit = supply?.id;
   if (chassis?.supplyPlace !== 'top') {
-    const boardTop = Math.max(8, Math.min(30, height - 8 - bay.height - need));
-    return { box: boxAt(wall, height - 4 - face.height, length, face.height), from: 'rear', boardTop, unit };
+    const boardTop = Math.max(8, Math.min(30, height - 8 - bay.heightMm - need));
+    return { box: boxAt(wall, height - 4 - face.heightMm, length, face.heightMm), from: 'rear', boardTop, unit };
   }
-  const under = 4 + bay.height + 4;
+  const under = 4 + bay.heightMm + 4;
   if (under + need <= height - 8) {
-    return { box: boxAt(wall, 4, length, face.height), from: 'rear', boardTop: under, unit };
+    return { box: boxAt(wall, 4, length, face.heightMm), from: 'rear', boardTop: under, unit };
   }
   // Too low a case to stack them: the supply stands before the board.
   const boardTop = Math.max(8, Math.min(30, height - 8 - need));
-  return { box: boxAt(depth - 8 - length, 4, length, face.height), from: 'front', boardTop, unit };
+  return { box: boxAt(depth - 8 - length, 4, length, face.heightMm), from: 'front', boardTop, unit };
 }
 
 type Inside = { rear: number; front: number; height: number; depth: number; boardTop: number };
@@ -221,7 +224,7 @@ function placeBays(chassis: Chassis | undefined, machine: Machine, inside: Insid
     : Math.max(inside.rear + limit + 8, inside.rear + inside.supply.w + 8);
   const flat = boxAt(from, inside.height - 6 - tall, long, tall);
   const rows = Math.min(chassis?.cutOuts ?? 1, 3);
-  const cards = boxAt(inside.rear, inside.boardTop + rowAt(1) - 10, inside.front - inside.rear, cutOutPitch * rows);
+  const cards = boxAt(inside.rear, inside.boardTop + rowAt(1) - 10, inside.front - inside.rear, slotPitch.mm * rows);
   const stands = isTopSupply && overlap(flat, cards) !== undefined;
   let along = 0;
   return bays.map(({ id, sizes: fits }, index) => {
@@ -292,11 +295,11 @@ function placeUnits(machine: Machine, plan: CasePlan, supplyUnit: UnitId | undef
   for (const { id, part } of unitsOf(machine, 'graphics-card')) {
     const spot = slotFor(id, 'expansion-slot', board.cards);
     const row = spot ? middle(spot.box)[1] : rowAt(1);
-    const thick = (part.slotsThick ?? usual.card.slots) * cutOutPitch;
+    const thick = (part.slotsThick ?? usual.card.slots) * slotPitch.mm;
     add({
       unit: id,
       class: 'graphics-card',
-      box: boxAt(plan.rear, boardAt[1] + row - cutOutPitch / 2, part.lengthMm ?? usual.card.length, thick),
+      box: boxAt(plan.rear, boardAt[1] + row - slotPitch.mm / 2, part.lengthMm ?? usual.card.length, thick),
       isUnknown: part.lengthMm === undefined,
       ...(spot ? { spot: spot.id } : {}),
     });

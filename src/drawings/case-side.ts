@@ -1,8 +1,9 @@
 /** The side view of a case with its panel off, rear at the left: a pure function of parts, hookup and findings. */
+
 import type { KindName, UnitId } from '../fit/model.ts';
 import type { Finding } from '../fit/report.ts';
 import { classNames, type PartClass } from '../parts/part.ts';
-import { boardOutlines, cutOutPitch } from '../standards/outlines.ts';
+import { formFactors, slotPitch } from '../standards/boards.ts';
 import { placeName } from '../wording/places.ts';
 import { rowAt, spotOf } from './board-plan.ts';
 import { boardShapes } from './board-shapes.ts';
@@ -191,8 +192,8 @@ function cardShapes({ box, isUnknown }: PlacedUnit): Shape[] {
     {
       is: 'line',
       points: [
-        [x, y + cutOutPitch / 2],
-        [x + w, y + cutOutPitch / 2],
+        [x, y + slotPitch.mm / 2],
+        [x + w, y + slotPitch.mm / 2],
       ],
       look: 'texture',
     },
@@ -206,14 +207,14 @@ function dotted(plan: CasePlan, machine: Machine): Shape[] {
   const shapes: Shape[] = [];
   const add = (box: Box) => shapes.push({ is: 'box', box, look: 'empty' });
   if (wanted.has('motherboard')) {
-    const room = plan.boardRoom ?? { w: boardOutlines.atx.depth, h: boardOutlines.atx.height };
+    const room = plan.boardRoom ?? { w: formFactors.atx.depthMm, h: formFactors.atx.widthMm };
     add(boxAt(x, y, room.w, room.h));
   }
   if (wanted.has('processor')) add(boxAt(x + 72.5, y + 57.5, 45, 45));
   if (wanted.has('cooler')) add(boxAt(x + 55, y + 20, 80, 120));
   if (wanted.has('memory-module') && plan.board.memory.length === 0)
     for (const n of [0, 20]) add(boxAt(x + 158 + n, y + 14, 6.5, 133));
-  if (wanted.has('graphics-card')) add(boxAt(plan.rear, y + rowAt(1) - 10, usual.card.length, cutOutPitch * 2));
+  if (wanted.has('graphics-card')) add(boxAt(plan.rear, y + rowAt(1) - 10, usual.card.length, slotPitch.mm * 2));
   if (wanted.has('power-supply')) add(plan.supplyBox);
   if (wanted.has('storage-drive') && plan.bays[0]) add(plan.bays[0].box);
   return shapes;

@@ -1,29 +1,10 @@
 /**
- * Outside measures of things that a standard gives one shape to, in millimetres.
- * For drawing only: no rule judges by them.
+ * Positions and outside measures that only drawings need, in millimetres; no rule judges by them.
  */
 
-/** Largest board of each form: `height` along the edge with the ports, `depth` away from it. */
-// microATX Motherboard Interface Specification v1.2, Table 3 (12 × 9.6 in and 9.6 × 9.6 in, printed as whole millimetres);
-// Mini-ITX Addendum v1.1 to it, Table 1.
-export const boardOutlines = {
-  atx: { height: 305, depth: 244 },
-  'micro-atx': { height: 244, depth: 244 },
-  'mini-itx': { height: 170, depth: 170 },
-} as const;
-
-/** From the middle of one cut-out to the middle of the next: 0.8 in. */
-// Form-factor summary quoting the ATX specification; it agrees with the difference of ATX and microATX, 2.4 in for three slots.
-export const cutOutPitch = 20.32;
-
-/** Length of a slot for a card, by how many lanes wide it is. */
+/** A slot for a card is this wide. */
 // Encyclopaedia article "PCI Express", table of the physical layer.
-export const slotLengths: Readonly<Record<number, number>> = { 1: 25, 4: 39, 8: 56, 16: 89 };
 export const slotWidth = 8.8;
-
-/** Supplies: `height` and `width` of the face at the rear of the case. */
-// atx: list of supply form factors. sfx: 125 × 63.5 from memory, not confirmed.
-export const supplyFaces = { atx: { height: 86, width: 150 }, sfx: { height: 63.5, width: 125 } } as const;
 
 /** Drives that go into a bay. */
 // 3.5: SFF-8301, largest envelope. 2.5: SFF-8201, from memory, not confirmed.
@@ -49,7 +30,7 @@ const holes = {
 /** Holes of each form of board. */
 // microATX Motherboard Interface Specification v1.2, Figure 2; the four of Mini-ITX are from memory.
 export const boardHoles: Readonly<
-  Record<keyof typeof boardOutlines, readonly (readonly [down: number, front: number])[]>
+  Record<'atx' | 'micro-atx' | 'mini-itx', readonly (readonly [down: number, front: number])[]>
 > = {
   atx: [holes.A, holes.C, holes.F, holes.G, holes.H, holes.J, holes.K, holes.L, holes.M],
   'micro-atx': [holes.B, holes.C, holes.F, holes.H, holes.J, holes.L, holes.M, holes.R, holes.S],
