@@ -146,8 +146,9 @@ function chaptersOf(procedure: Procedure, steps: readonly CardStep[], report: Fi
     const own = steps.filter((step) => step.chapter === chapter.id);
     if (own.length === 0) return [];
     const made = own.flatMap((step) => step.makes.flatMap((id) => joints.get(id) ?? []));
+    // A step about a joint that another makes handles a lead or a latch, not the part.
     const handled = [
-      ...own.flatMap((step) => step.unit ?? []),
+      ...own.flatMap((step) => (step.joint ? [] : (step.unit ?? []))),
       ...made.flatMap((joint) => [unitOf(joint.need), unitOf(joint.place)]),
     ];
     const mat = report.units.filter((unit) => handled.includes(unit.id) && !fitted.has(unit.id));

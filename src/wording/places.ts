@@ -14,8 +14,8 @@ const plugNames: Record<string, string> = { hdmi: 'HDMI', displayport: 'DisplayP
 const panelNames: Record<string, string> = { front: 'the front', rear: 'the rear', top: 'the top' };
 
 /**
- * By the kind of the place and its id: `memory-slot`, `motherboard-1/memory-slot-a2` is "slot A2". Names begin with a
- * small letter and need no article. A name whose shape is not known is its id's own words: never empty, never wrong.
+ * By the kind of the place and its id: `memory-slot`, `motherboard-1/memory-slot-a2` is "slot A2". Names stand
+ * inside a sentence and need no article. A name whose shape is not known is its id's own words: never empty, never wrong.
  */
 export function placeName(kind: string, place: string): string {
   const slash = place.indexOf('/');
@@ -45,7 +45,7 @@ const namers: Record<string, Namer | undefined> = {
   'processor-power': leadPlug,
   'card-power': leadPlug,
   'drive-power': leadPlug,
-  'fan-header': (name) => `fan header ${without(name, 'header').replaceAll('-', ' ')}`,
+  'fan-header': (name) => `the fan header marked ${without(name, 'header')}`,
   'front-panel': (name) => {
     const [, plug = '', number] = /(power-button|usb-2|usb-3|usb-c|hd-audio)(?:-(\d+))?$/.exec(name) ?? [];
     return frontNames[plug] && (number ? `${frontNames[plug]}, block ${number}` : frontNames[plug]);
