@@ -118,6 +118,8 @@ export type Hookup = {
   steps: number;
   /** False when the step limit was reached: the best found, not proved best. */
   proved: boolean;
+  /** When not proved: needs left over where the search stopped. They are "cannot tell", never "does not fit". */
+  stopped?: NeedId[];
 };
 
 /** One reason per place of the need's kind, or one `none-offered`. */
@@ -136,5 +138,17 @@ export type WhyLeft = { need: NeedId; reasons: Reason[]; rivals: NeedId[]; place
 /** One thing on the bench: the nth of its class. */
 export type Unit<P extends Part = Part> = { id: UnitId; part: P };
 
+/**
+ * What a part does not record that no attribute can hold: how many needs or places of a kind it has, what its needs
+ * of the kind draw, or what limits every place of the kind.
+ */
+export type Unrecorded = {
+  kind: KindName;
+  part: UnitId;
+  /** `<unit>.<field>`. */
+  field: string;
+  of: 'needs' | 'places' | 'draws' | 'limits';
+};
+
 /** What one part is lowered to. */
-export type Lowered = { needs: Need[]; places: Place[]; resources: Resource[] };
+export type Lowered = { needs: Need[]; places: Place[]; resources: Resource[]; unrecorded: Unrecorded[] };

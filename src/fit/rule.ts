@@ -7,7 +7,10 @@
  *   rule cannot differ. Runs once per joint of the kind (fits, cannot tell) and once per need left
  *   over that this test refused (does not fit).
  * - `left`: a need of this kind found no place though no test stood in its way: nothing offers one,
- *   all are taken, or a resource is spent.
+ *   all are taken, or a resource is spent. Runs for joined needs too (fits), and for needs and places
+ *   whose number or amounts are not recorded (cannot tell).
+ *
+ * Needs of equal parts with equal facts are told once: `about` lists all their units.
  * - `at`: once per joint of the kind, with both ends.
  * - `joins`: once per combination of one unit of each class; reads only the fields it names.
  * - `gathers`: once, over all units of the classes it names, with the hookup.
@@ -44,9 +47,12 @@ export type Words = { what: string; why: string; remedy: string };
 export type Say<F extends Facts> = {
   fits: (facts: F) => string;
   doesNotFit: (facts: F) => Words & { headline: string };
-  /** `what` says that it is not judged and why; `findOut` how to find out. */
-  cannotTell: { headline: string; what: string; findOut: string };
+  /** Given the fields that are not recorded, as `<class or unit>.<field>`: which one decides the words. */
+  cannotTell: (missing: readonly string[]) => NotTold;
 };
+
+/** `what` says that it is not judged and why; `findOut` how to find out. */
+export type NotTold = { headline: string; what: string; findOut: string };
 
 /** A whole parts list in short: per class, one or several parts that differ from `aPart(class)` by these fields. */
 export type ExampleParts = { [C in PartClass]?: Partial<PartOf<C>> | readonly Partial<PartOf<C>>[] };
@@ -71,7 +77,7 @@ type Identity<F extends Facts> = {
   examples: Example[];
 };
 
-/** Facts of a `refuses` rule: the two values, and the difference when both are numbers. */
+/** Facts of a `refuses` rule: the names of the two parts, the two values, and how far apart they are when both are numbers. */
 export type MatingFacts = {
   part: string;
   on: string;
@@ -83,27 +89,36 @@ export type MatingFacts = {
 /** Facts of a `left` rule: counted from the reasons of the hookup. */
 export type LeftFacts = {
   part: string;
+  /** The plug or socket of the need, such as `pcie-8`, where it has one; otherwise what its part calls it: `edge`, `mount`. */
   needName: string;
-  reason: 'none-offered' | 'taken' | 'spent' | 'absent' | 'too-few-alike' | 'refused';
+  /**
+   * `joined` is for fits only. `none-offered`: no part on the list has a place of the kind. `refused`: there are
+   * some, and the plug test refuses them all.
+   */
+  reason: 'joined' | 'none-offered' | 'taken' | 'spent' | 'absent' | 'too-few-alike' | 'refused';
   /** Places of the kind there are, and how many of them would mate. */
   places: number;
   mating: number;
-  /** Needs of this kind in the list. */
+  /** Needs of this kind in the list; where it has a plug, those with the same plug. */
   wanting: number;
   /** For `spent`: what the resource holds and what was wanted from it in all. */
   capacity: number | null;
   wanted: number | null;
-  /** For a switched-off place: names of the parts that hold what was wanted. */
+  /** For `taken` and `spent`: names of the parts that hold what was wanted, each once. */
   holders: string[];
-  /** For `absent`: the need waited for, and its part. */
+  /** For `absent`: name of the part that would offer the place and is itself without one. */
   waitsFor: string | null;
 };
 
-/** The plain `left` reasons a rule words; a kind has one rule for all of them. */
 export type RefusesRule = Identity<MatingFacts> & {
   refuses: { kind: KindName; op: Test['op']; need: Attr; place: Attr };
 };
-export type LeftRule = Identity<LeftFacts> & { left: KindName };
+export type LeftRule = Identity<LeftFacts> & {
+  left: KindName;
+  /** A kind whose only test is the plug: the test bears this rule's id, and its refusal everywhere reads as none offered. */
+  plugTest?: { need: 'plug'; place: 'plug' };
+};
+/** `missing` of an `at`, `joins`, `gathers` or `budget` rule may name a class; the runner puts the units in its place. */
 export type JointEnds = {
   joint: Joint;
   need: { unit: Unit; attrs: Record<Attr, Value> };

@@ -1,0 +1,115 @@
+import type { PartOf } from '../../parts/part.ts';
+import type { KindName, Lowered, Need, Place, Resource, Unit, Unrecorded } from '../model.ts';
+import { panelUnits } from './amounts.ts';
+import { cutOutsCounted, positionName, positionNames } from './motherboard.ts';
+import { namer } from './names.ts';
+
+type Case = PartOf<'chassis'>;
+
+/** More fans than any panel holds. */
+const mostFans = 9;
+const smallestFanUnits = 2;
+
+export function lower({ id, part }: Unit<Case>): Lowered {
+  const name = namer(id);
+  const cutOuts = part.cutOuts;
+  const rows = cutOuts === undefined ? [] : positionNames.map((position) => [position, [`${id}/${position}`]] as const);
+  const panels = fanPanels(id, part, name);
+  return {
+    needs: [...frontLeads(id, part, name), ...fittedFans(id, part, name)],
+    places: [
+      {
+        id: `${id}/tray`,
+        part: id,
+        kind: 'board-mount',
+        rank: 0,
+        attrs: { formFactors: part.formFactors },
+        meters: Object.fromEntries(rows.map(([position, row]) => [position, [...row]])),
+      },
+      {
+        id: `${id}/supply-bay`,
+        part: id,
+        kind: 'supply-mount',
+        rank: 0,
+        attrs: { shape: part.supplyShape, lengthMm: part.supplyLengthMm },
+      },
+      ...(part.driveBays ?? []).map(
+        (bay, rank): Place => ({
+          id: name('bay', bay.id),
+          part: id,
+          kind: 'drive-bay',
+          rank,
+          attrs: { bays: bay.sizes },
+        }),
+      ),
+      ...panels.places,
+    ],
+    resources: [...cutOutResources(id, cutOuts), ...panels.resources],
+    unrecorded: unrecorded(id, part),
+  };
+}
+
+/** Two half slots at each cut-out, none below the last. */
+const cutOutResources = (id: string, cutOuts: number | undefined): Resource[] =>
+  cutOuts === undefined
+    ? []
+    : Array.from({ length: cutOutsCounted }, (_, n) => ({
+        id: `${id}/${positionName(n + 1)}`,
+        capacity: n < cutOuts ? 2 : 0,
+      }));
+
+/** A fitted fan holds its part of the panel. */
+function fanPanels(id: string, part: Case, name: ReturnType<typeof namer>) {
+  const places: Place[] = [];
+  const resources: Resource[] = [];
+  for (const { id: panel, sizesMm, units } of part.fanPanels ?? []) {
+    const fitted = (part.fittedFans ?? []).filter((fan) => fan.panel === panel);
+    const taken = fitted.reduce((sum, { sizeMm }) => sum + panelUnits(sizeMm), 0);
+    const panelId = name('panel', panel);
+    const free = Math.max(0, units - taken);
+    resources.push({ id: panelId, capacity: free });
+    for (let n = 1; n <= Math.min(mostFans, Math.floor(free / smallestFanUnits)); n += 1) {
+      places.push({
+        id: name('fan', `${panel}-${n}`),
+        part: id,
+        kind: 'fan-mount',
+        rank: places.length,
+        attrs: { sizesMm },
+        meters: { panelUnits: [panelId] },
+      });
+    }
+  }
+  return { places, resources };
+}
+
+const frontLeads = (id: string, { frontLeads: leads = [] }: Case, name: ReturnType<typeof namer>): Need[] =>
+  leads.map((plug) => ({
+    id: name('front', plug),
+    part: id,
+    kind: 'front-panel',
+    left: plug === 'power-button' ? 'blocker' : 'limit',
+    attrs: { plug },
+  }));
+
+const fittedFans = (id: string, { fittedFans: fans = [] }: Case, name: ReturnType<typeof namer>): Need[] =>
+  fans.map((fan) => ({
+    id: name('fitted', fan.id),
+    part: id,
+    kind: 'fan-header',
+    left: 'limit',
+    attrs: { pins: fan.pins },
+    draws: { milliamps: fan.milliamps },
+  }));
+
+const lists: readonly [keyof Case, KindName, Unrecorded['of']][] = [
+  ['cutOuts', 'expansion-slot', 'limits'],
+  ['driveBays', 'drive-bay', 'places'],
+  ['fanPanels', 'fan-mount', 'places'],
+  ['fittedFans', 'fan-header', 'needs'],
+  ['frontLeads', 'front-panel', 'needs'],
+];
+
+const unrecorded = (id: string, part: Case): Unrecorded[] =>
+  lists
+    .filter(([field]) => part[field] === undefined)
+    .map(([field, kind, of]) => ({ kind, part: id, field: `${id}.${field}`, of }));

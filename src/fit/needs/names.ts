@@ -1,0 +1,17 @@
+/** Ids of needs and places: `<unit>/<name>`. */
+import type { UnitId } from '../model.ts';
+
+/**
+ * Gives each need or place of one unit an id of its own. `name('bay', 'bay-1')` is `bay-1`, not `bay-bay-1`;
+ * a name met a second time gets `-2`, so two leads of one sort, or a slip in a file, never share an id.
+ */
+export function namer(unit: UnitId): (prefix: string, id?: string) => string {
+  const used = new Set<string>();
+  return (prefix, id) => {
+    const name = id === undefined || id === prefix ? prefix : id.startsWith(`${prefix}-`) ? id : `${prefix}-${id}`;
+    let free = `${unit}/${name}`;
+    for (let n = 2; used.has(free); n += 1) free = `${unit}/${name}-${n}`;
+    used.add(free);
+    return free;
+  };
+}

@@ -1,0 +1,57 @@
+import type { PartOf } from '../../parts/part.ts';
+import type { KindName, Lowered, Need, Place, Resource, Unit } from '../model.ts';
+import { deciwatts } from './amounts.ts';
+import { namer } from './names.ts';
+
+type Lead = NonNullable<PartOf<'power-supply'>['leads']>[number];
+type Plug = Lead['plugs'][number];
+
+/** Which kind of need a plug serves. */
+export const kindOfPlug: Record<Plug, KindName> = {
+  'atx-24': 'board-power',
+  'eps-8': 'processor-power',
+  'eps-4': 'processor-power',
+  'pcie-6': 'card-power',
+  'pcie-8': 'card-power',
+  '12v-2x6': 'card-power',
+  'sata-power': 'drive-power',
+  'peripheral-4': 'drive-power',
+};
+export const powerKinds: readonly KindName[] = [...new Set(Object.values(kindOfPlug))];
+
+/** The first plug of every lead ranks before the second of any, so that loads are spread over leads. */
+export function lower({ id, part }: Unit<PartOf<'power-supply'>>): Lowered {
+  const { shape, lengthMm, leads } = part;
+  const mount: Need = {
+    id: `${id}/mount`,
+    part: id,
+    kind: 'supply-mount',
+    left: 'blocker',
+    attrs: { shape, lengthMm },
+    stands: true,
+  };
+  const name = namer(id);
+  const places: Place[] = [];
+  const resources: Resource[] = [];
+  for (const [row, lead] of (leads ?? []).entries()) {
+    const leadId = name('lead', lead.id);
+    const watts = lead.carriesW === undefined ? undefined : `${leadId}-deciwatts`;
+    if (watts && lead.carriesW !== undefined) resources.push({ id: watts, capacity: deciwatts(lead.carriesW) });
+    for (const [index, plug] of lead.plugs.entries()) {
+      places.push({
+        id: `${leadId}-plug-${index + 1}`,
+        part: id,
+        kind: kindOfPlug[plug],
+        rank: index * (leads?.length ?? 0) + row,
+        attrs: { plug },
+        ...(watts ? { meters: { leadDeciwatts: [watts] } } : {}),
+      });
+    }
+  }
+  return {
+    needs: [mount],
+    places,
+    resources,
+    unrecorded: leads ? [] : powerKinds.map((kind) => ({ kind, part: id, field: `${id}.leads`, of: 'places' })),
+  };
+}
