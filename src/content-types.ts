@@ -1,6 +1,6 @@
 /** Everything in `content/`, compiled: what pages, islands and the command line share. */
 import type { Exercise } from './exercises/types.ts';
-import type { Part } from './parts/part.ts';
+import type { Listed, Part } from './parts/part.ts';
 import type { Procedure } from './procedures/types.ts';
 
 /** A document or practice that facts come from. */
@@ -37,6 +37,8 @@ export type Evening = {
   elevation: 'monitor' | 'drawers' | 'board' | 'case' | 'meter' | 'desk';
   lessons: string[];
   procedure?: string;
+  /** The step with which this evening's part of the procedure ends; the last one when absent. */
+  until?: string;
 };
 
 export type Course = {
@@ -49,6 +51,9 @@ export type Course = {
   evenings: Evening[];
 };
 
+/** A whole machine that lessons point at and the printed job card builds. */
+export type WorkedBuild = { id: string; title: string; says: string; list: Listed[] };
+
 export type Content = {
   course: Course;
   parts: Part[];
@@ -56,6 +61,7 @@ export type Content = {
   lessons: LessonInfo[];
   exercises: Exercise[];
   procedures: Procedure[];
+  workedBuilds: WorkedBuild[];
   /** First 16 hex figures of the SHA-256 of everything above and the core's version. */
   fingerprint: string;
 };

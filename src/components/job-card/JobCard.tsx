@@ -1,0 +1,231 @@
+/** The job card of one parts list: one step at a time at the bench, the whole of it on paper. */
+import { content } from 'virtual:benchbook/content';
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { judge } from '../../fit/judge.ts';
+import type { FitReport } from '../../fit/report.ts';
+import { sayFinding } from '../../fit/say.ts';
+import { textToList } from '../../parts/address.ts';
+import { resolveList } from '../../parts/list.ts';
+import type { PartsList } from '../../parts/part.ts';
+import { tailor } from '../../procedures/tailor.ts';
+import type { JobCard as Card, Procedure } from '../../procedures/types.ts';
+import { minutesLeft, nextStep } from '../../procedures/working.ts';
+import { deviceState, logbook, progress, record } from '../device/device.ts';
+import { JobRuler } from '../job-ruler/JobRuler.tsx';
+import { link } from '../link.ts';
+import { CardPaper } from './CardPaper.tsx';
+import { OneStep } from './OneStep.tsx';
+import { WholeList } from './WholeList.tsx';
+import './job-card.css';
+
+type Props = {
+  procedureId: string;
+  /** The list shown before the device is read, without script and when the student has none of their own. */
+  example: PartsList;
+  /** What the example is called: "the first bench". */
+  exampleName: string;
+};
+
+type Bench = { list: PartsList; from: 'address' | 'logbook' | 'handed-in' | 'example'; unread: string[] };
+
+/** The list of the address, else of the card last opened, else the one last handed in, else the example. */
+function findList(procedure: Procedure, example: PartsList): Bench {
+  const asked = new URLSearchParams(location.hash.slice(1)).get('list');
+  if (asked) {
+    const { list, unread } = textToList(asked);
+    if (list.length > 0) return { list, from: 'address', unread };
+  }
+  const known = progress.value;
+  const last = known?.lastCard === undefined ? undefined : known.cards.get(known.lastCard);
+  if (last && last.procedure === procedure.id) return { list: last.list, from: 'logbook', unread: [] };
+  for (const exercise of content.exercises) {
+    const answer = known?.handedIn.get(exercise.id)?.at(-1)?.answer;
+    if (exercise.kind === 'choose' && exercise.procedure === procedure.id && answer?.kind === 'choose') {
+      return { list: answer.list, from: 'handed-in', unread: [] };
+    }
+  }
+  return { list: example, from: 'example', unread: [] };
+}
+
+export function JobCard({ procedureId, example, exampleName }: Props) {
+  const procedure = content.procedures.find((one) => one.id === procedureId);
+  const [bench, setBench] = useState<Bench>({ list: example, from: 'example', unread: [] });
+  const isRead = logbook.value !== undefined;
+
+  useEffect(() => {
+    if (!isRead || !procedure) return undefined;
+    const look = () => setBench(findList(procedure, example));
+    look();
+    window.addEventListener('hashchange', look);
+    return () => window.removeEventListener('hashchange', look);
+  }, [isRead, procedure, example]);
+
+  const made = useMemo(() => {
+    if (!procedure) return undefined;
+    const { input, unknown } = resolveList(bench.list, content.parts);
+    const report = judge(input);
+    return { report, unknown: [...unknown, ...bench.unread], card: tailor(procedure, bench.list, report) };
+  }, [procedure, bench]);
+
+  if (!procedure || !made) return <p>There is no procedure of this name in the course.</p>;
+  const { card, report, unknown } = made;
+  return (
+    <>
+      <div class="card-screen">
+        {!isRead ? (
+          <p role="status">Reading your logbook.</p>
+        ) : (
+          <AtTheBench card={card} report={report} bench={bench} unknown={unknown} exampleName={exampleName} />
+        )}
+      </div>
+      <CardPaper card={card} forWhom={progress.value?.student} />
+    </>
+  );
+}
+
+type BenchProps = { card: Card; report: FitReport; bench: Bench; unknown: string[]; exampleName: string };
+
+function AtTheBench({ card, report, bench, unknown, exampleName }: BenchProps) {
+  const standing = progress.value?.cards.get(card.id);
+  const done = useMemo(() => new Set(standing?.ticked.keys() ?? []), [standing]);
+  const [asked, setAsked] = useState<string | undefined>();
+  const [whole, setWhole] = useState(false);
+  const [arrived] = useState(standing?.lastAt);
+  const blocked = report.overall === 'does-not-fit' || unknown.length > 0;
+
+  useEffect(() => setAsked(undefined), [card.id]);
+
+  if (blocked) return <NotYet report={report} unknown={unknown} />;
+
+  const open = () =>
+    standing
+      ? Promise.resolve()
+      : record({
+          act: 'card-opened',
+          card: card.id,
+          procedure: card.procedure,
+          revision: card.revision,
+          list: card.list,
+        });
+  const next = nextStep(card, done);
+  const step = card.steps.find((one) => one.key === asked) ?? next;
+  const left = minutesLeft(card, done);
+  const holds = card.steps
+    .filter((one) => one.hold)
+    .map((one, index) => ({ at: one.n, n: one.holdNumber ?? index + 1, passed: done.has(one.key) }));
+
+  return (
+    <>
+      <header class="card-top">
+        <p class="card-where">
+          <b>
+            {step
+              ? step.hold
+                ? `Hold point ${step.holdNumber}`
+                : `Step ${step.n} of ${card.steps.length}`
+              : 'All done'}
+          </b>
+          <span>{step ? card.chapters.find((one) => one.id === step.chapter)?.title : card.title}</span>
+          <span>{step && `done about ${clock(left)}`}</span>
+        </p>
+        <button type="button" class="card-ruler" aria-expanded={whole} onClick={() => setWhole(!whole)}>
+          <JobRuler
+            of={card.steps.length}
+            done={done.size}
+            here={step?.n}
+            holds={holds}
+            label={`${done.size} of ${card.steps.length} steps done. ${whole ? 'Close' : 'Open'} the whole list.`}
+          />
+        </button>
+        {deviceState.value.kind === 'no-room' && (
+          <p class="card-unsaved" role="alert">
+            This browser keeps nothing for this site, so your ticks are lost when the page closes.{' '}
+            <a href={link('logbook/')}>Keep a file</a> before you go.
+          </p>
+        )}
+        {bench.from === 'example' && (
+          <p class="card-note">
+            This is the card for {exampleName}. Hand in a list of your own in an exercise and the card is made for your
+            parts.
+          </p>
+        )}
+        {arrived && asked === undefined && done.size > 0 && next && (
+          <p class="card-note">You were here at {clockOf(arrived)}.</p>
+        )}
+      </header>
+      {whole ? (
+        <WholeList
+          card={card}
+          done={done}
+          here={step?.key}
+          choose={(key) => {
+            setAsked(key);
+            setWhole(false);
+          }}
+        />
+      ) : step ? (
+        <OneStep
+          key={step.key}
+          card={card}
+          step={step}
+          done={done}
+          measured={standing?.measured.get(step.key)}
+          open={open}
+          goTo={setAsked}
+        />
+      ) : (
+        <Finished card={card} />
+      )}
+    </>
+  );
+}
+
+function NotYet({ report, unknown }: { report: FitReport; unknown: string[] }) {
+  const faults = report.findings.filter(
+    (one) => one.verdict === 'does-not-fit' && (one.severity === 'hazard' || one.severity === 'blocker'),
+  );
+  return (
+    <div class="card-not-yet">
+      <h1>Not ready to build</h1>
+      <p>A job card is made for a list that fits. This one does not fit yet:</p>
+      <ul>
+        {unknown.map((part) => (
+          <li key={part}>“{part}” is not a part of this course.</li>
+        ))}
+        {faults.map((one) => {
+          const words = sayFinding(one);
+          return (
+            <li key={one.id}>
+              <b>{words.headline}.</b> {words.remedy}
+            </li>
+          );
+        })}
+      </ul>
+      <p>
+        <a class="button button-main" href={link('lessons/fit/choosing-for-a-purpose/')}>
+          Go back to the list
+        </a>
+      </p>
+    </div>
+  );
+}
+
+function Finished({ card }: { card: Card }) {
+  return (
+    <div class="card-step">
+      <h1 tabIndex={-1}>All {card.steps.length} steps are done.</h1>
+      <p>The list is complete. Keep a file of your logbook and hand it to the instructor.</p>
+      <p>
+        <a class="button button-main" href={link('logbook/')}>
+          Keep a file now
+        </a>
+      </p>
+    </div>
+  );
+}
+
+const two = (n: number) => String(n).padStart(2, '0');
+const showClock = (date: Date) => `${two(date.getHours())}:${two(date.getMinutes())}`;
+/** The time on the wall so many minutes on. */
+const clock = (minutes: number) => showClock(new Date(Date.now() + minutes * 60_000));
+const clockOf = (iso: string) => showClock(new Date(iso));

@@ -1,0 +1,19 @@
+/** The drawing a step asks for, made from the parts on the list. */
+import { content } from 'virtual:benchbook/content';
+import { BoardDrawing, ModuleDrawing } from '../../drawings/board.tsx';
+import type { Motherboard } from '../../parts/classes/motherboard.ts';
+import type { CardStep, JobCard } from '../../procedures/types.ts';
+
+export function StepDrawing({ card, step }: { card: JobCard; step: CardStep }) {
+  if (step.drawing === 'none') return null;
+  const ids = new Set(card.list.map((listed) => listed.part));
+  const board = content.parts.find((part): part is Motherboard => part.class === 'motherboard' && ids.has(part.id));
+  if (!board) return null;
+  const place = step.joint?.split(' → ')[1];
+  return (
+    <div class="card-drawings">
+      <BoardDrawing board={board} {...(place === undefined ? {} : { mark: place })} />
+      {step.drawing === 'module' && <ModuleDrawing />}
+    </div>
+  );
+}
