@@ -9,6 +9,7 @@ import { digestOf } from '../units/digest.ts';
 import { byId } from '../units/ids.ts';
 import { placeName } from '../wording/places.ts';
 import type { CardStep, JobCard, Procedure, Step, StepId } from './types.ts';
+import { mayBeDone } from './working.ts';
 
 /** What one repeat of a step is about: a joint with its two parts, one part, or nothing in particular. */
 type Subject = { joint?: Joint; unit?: UnitId; words: Record<string, string> };
@@ -175,12 +176,10 @@ function countNames(names: readonly string[]): string[] {
  * is among them only once it has been passed, so that nothing that waits for it comes up before.
  */
 export function reachable(card: JobCard, ticked: ReadonlySet<string>): string[] {
-  return card.steps.filter((step) => !ticked.has(step.key) && mayFollow(step, ticked)).map((step) => step.key);
+  return card.steps.filter((step) => !ticked.has(step.key) && mayBeDone(step, ticked)).map((step) => step.key);
 }
 
 /** The keys of ticked steps that wait for one that is not ticked, in card order. */
 export function faultyTicks(card: JobCard, ticked: ReadonlySet<string>): string[] {
-  return card.steps.filter((step) => ticked.has(step.key) && !mayFollow(step, ticked)).map((step) => step.key);
+  return card.steps.filter((step) => ticked.has(step.key) && !mayBeDone(step, ticked)).map((step) => step.key);
 }
-
-const mayFollow = (step: CardStep, ticked: ReadonlySet<string>): boolean => step.after.every((key) => ticked.has(key));
