@@ -115,7 +115,7 @@ export type RefusesRule = Identity<MatingFacts> & {
 };
 export type LeftRule = Identity<LeftFacts> & {
   left: KindName;
-  /** A kind whose only test is the plug: the test bears this rule's id, and its refusal everywhere reads as none offered. */
+  /** A kind whose only test is the plug: the test bears this rule's id, and where it refuses every place the reason is `refused`. */
   plugTest?: { need: 'plug'; place: 'plug' };
 };
 /** `missing` of an `at`, `joins`, `gathers` or `budget` rule may name a class; the runner puts the units in its place. */

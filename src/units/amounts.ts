@@ -1,0 +1,21 @@
+/** How amounts are printed: figures in threes, no more decimals than were counted, and always with their unit. */
+import { showNumber } from './money.ts';
+
+/** Takes off what binary fractions add: 33.3 less 31.25 is 2.05. */
+export const tidy = (value: number): number => Math.round(value * 100) / 100;
+
+const show = (value: number, unit: string): string => `${showNumber(tidy(value))} ${unit}`;
+/** A whole number of thousandths. */
+const showThousandths = (thousandths: number, unit: string): string =>
+  `${showNumber(Math.round(thousandths) / 1000)} ${unit}`;
+
+export const showMm = (mm: number): string => show(mm, 'mm');
+export const showWatts = (watts: number): string => show(watts, 'W');
+export const showDeciwatts = (deciwatts: number): string => show(deciwatts / 10, 'W');
+export const showGb = (gigabytes: number): string => show(gigabytes, 'GB');
+export const showMts = (megatransfers: number): string => show(megatransfers, 'MT/s');
+export const showMBps = (megabytes: number): string => show(megabytes, 'MB/s');
+/** From megabits a second, the unit the core counts in. */
+export const showGbitps = (megabits: number): string => showThousandths(megabits, 'Gbit/s');
+/** From milliamps, the unit the core counts in. */
+export const showAmps = (milliamps: number): string => showThousandths(milliamps, 'A');
