@@ -16,8 +16,7 @@ export function FrontLogbook() {
           : isEmpty
             ? 'Nothing is written in it yet. What you read, choose and build is saved on this device as you go.'
             : `Saved on this device ${localTime(known.lastAt)}.`}{' '}
-        {!isEmpty &&
-          (known.keptAt ? `The last file you kept is from ${localTime(known.keptAt)}.` : 'You have kept no file yet.')}
+        {!isEmpty && (known.keptAt ? `You last kept a file ${localTime(known.keptAt)}.` : 'You have kept no file yet.')}
       </p>
       <p class="buttons">
         {!isEmpty && (

@@ -1,11 +1,11 @@
 /** Zone A of the front page: what to do first. Without script it is the beginning of the course. */
 import '@preact/signals';
-import { progress } from '../device/device.ts';
+import { logbook, progress } from '../device/device.ts';
 import { link } from '../link.ts';
 import { type FrontCourse, nowFor } from './now.ts';
 
 export function FrontNow({ course }: { course: FrontCourse }) {
-  const { where, heading, says, main, others } = nowFor(course, progress.value);
+  const { where, heading, says, main, others } = nowFor(course, logbook.value?.events ?? [], progress.value);
   return (
     <>
       <p class="front-where">{where}</p>

@@ -1,5 +1,6 @@
 /** What to do first, and how far each evening is, from what the logbook holds. */
 import type { Progress } from '../../logbook/progress.ts';
+import type { LogEvent } from '../../logbook/types.ts';
 import { capital } from '../../wording/phrases.ts';
 
 /** Of the course, only what the front page needs. */
@@ -81,6 +82,8 @@ type Waiting = {
   of: 'lesson' | 'exercise' | 'card';
   id: string;
   begun: boolean;
+  /** False for an exercise whose sheet was never opened. */
+  mayBegin: boolean;
   says: string;
 };
 
@@ -96,6 +99,7 @@ function waiting({ evenings }: FrontCourse, known: Progress): Waiting[] {
         of: 'lesson',
         id,
         begun,
+        mayBegin: true,
         task: { path: lessonPath(lesson), says: `sheet ${sheet}: ${title}`, minutes },
         says: `About ${minutes} minutes.`,
       };
@@ -107,6 +111,7 @@ function waiting({ evenings }: FrontCourse, known: Progress): Waiting[] {
             of: 'exercise',
             id: one.id,
             begun: known.lists.has(one.id),
+            mayBegin: begun || known.read.has(id),
             task: { path: exercisePath(one.id), says: one.title, minutes: one.minutes },
             says: `From sheet ${sheet}, not handed in yet. About ${one.minutes} minutes.`,
           }),
@@ -124,6 +129,7 @@ function waiting({ evenings }: FrontCourse, known: Progress): Waiting[] {
       of: 'card',
       id: card.procedure,
       begun: progress !== undefined,
+      mayBegin: true,
       task: { path: cardPath(card), says: 'your job card' },
       says: `${steps === 0 ? 'No step done yet.' : `${steps} ${steps === 1 ? 'step' : 'steps'} done.`}${looks}`,
     });
@@ -131,19 +137,23 @@ function waiting({ evenings }: FrontCourse, known: Progress): Waiting[] {
   });
 }
 
-/** Where the student left off: the card or the lesson with the latest entry. */
-function leftOff(known: Progress): { of: 'lesson' | 'card'; id: string } | undefined {
-  const card = known.lastCard === undefined ? undefined : known.cards.get(known.lastCard);
-  if (card && card.lastAt === known.lastAt) return { of: 'card', id: card.procedure };
-  if (known.lastLesson !== undefined) return { of: 'lesson', id: known.lastLesson };
-  return card && { of: 'card', id: card.procedure };
+/** Where the student left off: what the latest entry about a lesson, an exercise or a card is about. */
+function leftOff(events: readonly LogEvent[], known: Progress): Pick<Waiting, 'of' | 'id'> | undefined {
+  for (const event of [...events].reverse()) {
+    if ('lesson' in event) return { of: 'lesson', id: event.lesson };
+    if ('exercise' in event) return { of: 'exercise', id: event.exercise };
+    const card = 'card' in event ? known.cards.get(event.card) : undefined;
+    if (card) return { of: 'card', id: card.procedure };
+  }
+  return undefined;
 }
 
-export function nowFor(course: FrontCourse, known: Progress | undefined): Now {
+/** `events` are the logbook's entries, oldest first, and `known` what they come to. */
+export function nowFor(course: FrontCourse, events: readonly LogEvent[], known: Progress | undefined): Now {
   const [first] = course.evenings;
   if (!known || known.entries === 0) return begin(first);
   const tasks = waiting(course, known);
-  const left = leftOff(known);
+  const left = leftOff(events, known);
   const main = tasks.find(({ of, id }) => left?.of === of && left.id === id) ?? tasks[0];
   if (!main) {
     return {
@@ -154,9 +164,11 @@ export function nowFor(course: FrontCourse, known: Progress | undefined): Now {
     };
   }
   const { evening } = main;
-  const others = tasks.filter((task) => task !== main && task.of !== main.of && task.evening.n <= evening.n);
-  const next = tasks.find((task) => task !== main && task.of === 'lesson');
-  if (next && !others.includes(next)) others.push(next);
+  // One job card runs through several evenings; it is named once.
+  const others = tasks.filter(
+    ({ task, mayBegin }, at) =>
+      mayBegin && task.path !== main.task.path && tasks.findIndex((one) => one.task.path === task.path) === at,
+  );
   return {
     where: `Evening ${evening.n} of ${course.evenings.length}, ${evening.day}: ${evening.title}`,
     heading: `${main.begun ? 'Go on with' : main.of === 'exercise' ? 'Now you:' : main.of === 'card' ? 'Open' : 'Read'} ${main.task.says}`,

@@ -33,7 +33,7 @@ function setUp(form: HTMLFormElement): Question {
     const isRight = choice.dataset['right'] !== undefined;
     if (button) button.hidden = isRight;
     setButton('Choose another', false);
-    if (aloud && status) status.textContent = choice.querySelector('.choice-why')?.textContent ?? '';
+    if (aloud && status) status.textContent = choice.querySelector('.choice-why')?.textContent?.trim() ?? '';
   }
 
   form.addEventListener('change', () => {

@@ -149,7 +149,7 @@ function Contents({ lessons, exercises, procedures }: LogbookPageProps) {
         <div>
           <dt>Entries</dt>
           <dd>
-            {known.entries}, the last from {localTime(known.lastAt)}
+            {known.entries}, the last {localTime(known.lastAt)}
           </dd>
         </div>
       </dl>
@@ -191,7 +191,7 @@ function Files() {
         {isKept
           ? 'Your logbook is on this device only. A file of it is a copy for your instructor, for another device, and for the day this browser is cleared.'
           : 'This browser keeps nothing. Keep a file before you close it, or what you did is lost.'}{' '}
-        {known?.keptAt !== undefined && `The last file you kept is from ${localTime(known.keptAt)}.`}
+        {known?.keptAt !== undefined && `You last kept a file ${localTime(known.keptAt)}.`}
       </p>
       <div class="buttons">
         {isEmpty ? (

@@ -3,5 +3,5 @@ import { progress } from '../device/device.ts';
 
 const cell = document.querySelector('[data-bench]');
 progress.subscribe((known) => {
-  if (cell && known?.student) cell.textContent = known.student;
+  if (cell && known) cell.textContent = known.student ?? 'not named';
 });

@@ -34,14 +34,14 @@ const course: FrontCourse = {
   ],
 };
 
-/** Progress after these acts, a minute apart. */
-function having(...acts: Act[]) {
-  const book = acts.reduce(
-    (known, act, minute) => append(known, act, new Date(Date.UTC(2026, 10, 10, 18, minute)).toISOString()),
+/** Entries of these acts, a minute apart. */
+const entriesOf = (acts: readonly Act[]) =>
+  acts.reduce(
+    (book, act, minute) => append(book, act, new Date(Date.UTC(2026, 10, 10, 18, minute)).toISOString()),
     newLogbook('aaaaaaaaaa', 'x'),
-  );
-  return progressOf(book.events);
-}
+  ).events;
+const having = (...acts: Act[]) => progressOf(entriesOf(acts));
+const nowAfter = (...acts: Act[]) => nowFor(course, entriesOf(acts), having(...acts));
 const read = (lesson: string): Act => ({ act: 'lesson-read', lesson });
 const opened = (lesson: string): Act => ({ act: 'lesson-opened', lesson });
 const handedIn: Act = { act: 'handed-in', exercise: 'museum', answer: { kind: 'choose', list: [] } };
@@ -51,52 +51,70 @@ const allRead = [read('parts/parts'), read('fit/meet'), read('fit/choose')];
 
 describe('what to do first', () => {
   test('before the device is read, and with an empty logbook, it is the first sheet', () => {
-    for (const known of [undefined, having()]) {
-      const now = nowFor(course, known);
+    for (const now of [nowFor(course, [], undefined), nowAfter()]) {
       expect(now.heading).toBe('Begin with sheet 1.1: Parts');
       expect(now.main).toEqual({ path: 'lessons/parts/parts/', says: 'Begin with sheet 1.1' });
     }
   });
 
   test('a sheet that was opened and not read is gone on with', () => {
-    const now = nowFor(course, having(read('parts/parts'), opened('fit/choose')));
+    const now = nowAfter(read('parts/parts'), opened('fit/choose'));
     expect(now.heading).toBe('Go on with sheet 2.2: Choose');
     expect(now.where).toBe('Evening 2 of 5, Tue 10 Nov: Parts that fit');
   });
 
   test('when the sheet left off at is read, the first one not read comes next', () => {
-    const now = nowFor(course, having(opened('parts/parts'), read('parts/parts')));
+    const now = nowAfter(opened('parts/parts'), read('parts/parts'));
     expect(now.heading).toBe('Read sheet 2.1: Meet');
     expect(now.main).toEqual({ path: 'lessons/fit/meet/', says: 'Begin', minutes: 20 });
   });
 
   test('an exercise of a read sheet waits until it is handed in', () => {
-    expect(nowFor(course, having(...allRead)).main?.path).toBe('exercises/museum/');
-    expect(nowFor(course, having(...allRead, handedIn)).main?.path).toBe('card/desktop/');
+    expect(nowAfter(...allRead).main?.path).toBe('exercises/museum/');
+    expect(nowAfter(...allRead, handedIn).main?.path).toBe('card/desktop/');
   });
 
   test('a job card in hand comes before a sheet not read, and says how many steps are done', () => {
-    const now = nowFor(course, having(read('parts/parts'), cardOpened, ticked('a'), ticked('b')));
+    const now = nowAfter(read('parts/parts'), cardOpened, ticked('a'), ticked('b'));
     expect(now.heading).toBe('Go on with your job card');
     expect(now.says).toBe('2 steps done. The instructor looks next at hold point 1 of 2.');
-    expect(now.others.map(({ says }) => says)).toEqual(['Sheet 2.1: Meet', 'Sheet 2.2: Choose', 'The museum']);
+    expect(now.others.map(({ says }) => says)).toEqual(['Sheet 2.1: Meet', 'Sheet 2.2: Choose']);
+  });
+
+  test('keeping a file does not change where the student left off', () => {
+    const now = nowAfter(opened('parts/parts'), cardOpened, ticked('a'), { act: 'file-kept' });
+    expect(now.heading).toBe('Go on with your job card');
+  });
+
+  test('a list in hand is gone on with', () => {
+    const now = nowAfter(...allRead, { act: 'list-changed', exercise: 'museum', list: [] });
+    expect(now.heading).toBe('Go on with The museum');
   });
 
   test('a hold point that is ticked is not the next one', () => {
-    const now = nowFor(course, having(cardOpened, ticked('hold-mat')));
+    const now = nowAfter(cardOpened, ticked('hold-mat'));
     expect(now.says).toBe('1 step done. The instructor looks next at hold point 2 of 2.');
   });
 
+  test('an exercise is offered once its sheet was opened', () => {
+    const offered = (...acts: Act[]) => nowAfter(cardOpened, ...acts).others.map(({ path }) => path);
+    expect(offered(read('parts/parts'), read('fit/meet'), ticked('a'))).not.toContain('exercises/museum/');
+    expect(offered(read('parts/parts'), read('fit/meet'), opened('fit/choose'), ticked('a'))).toContain(
+      'exercises/museum/',
+    );
+  });
+
   test('at most three other things are named', () => {
-    const now = nowFor(course, having(cardOpened, ticked('a')));
-    expect(now.others).toHaveLength(3);
+    const now = nowAfter(opened('fit/choose'), cardOpened, ticked('a'));
+    expect(now.others.map(({ path }) => path)).toEqual([
+      'lessons/parts/parts/',
+      'lessons/fit/meet/',
+      'lessons/fit/choose/',
+    ]);
   });
 
   test('when all is done nothing waits', () => {
-    const now = nowFor(
-      course,
-      having(...allRead, handedIn, cardOpened, ticked('hold-mat'), ticked('fit-panel@chassis')),
-    );
+    const now = nowAfter(...allRead, handedIn, cardOpened, ticked('hold-mat'), ticked('fit-panel@chassis'));
     expect(now.main).toBeUndefined();
     expect(now.heading).toBe('Nothing is waiting for you.');
   });
