@@ -1,17 +1,18 @@
 /**
  * Positions and outside measures that only drawings need, in millimetres; no rule judges by them.
  */
+import { formFactors } from './boards.ts';
 
-/** A slot for a card is this wide. */
-// Encyclopaedia article "PCI Express", table of the physical layer.
+/** A slot for a card is this wide. Source: `pci-express-base`. */
 export const slotWidth = 8.8;
 
-/** Drives that go into a bay. */
-// 3.5: SFF-8301, largest envelope. 2.5: SFF-8201, from memory, not confirmed.
+/** Drives that go into a bay, their largest envelope. Source: `sff-8301` for 3.5, `from-memory` for 2.5. */
 export const driveBoxes = { '3.5': { length: 147, height: 26.1 }, '2.5': { length: 100.45, height: 9.5 } } as const;
 
-/** Where a board is screwed down, by letter: from its top edge down, then from the edge with the ports towards the front. */
-// ATX specification 2.2, Figure 3, as three public CAD models of it agree. Which of R and S is which is from memory.
+/**
+ * Where a board is screwed down, by letter: from its top edge down, then from the edge with the ports towards the front.
+ * Source: `atx-specification`; which of R and S is which: `from-memory`.
+ */
 const holes = {
   A: [288.29, 10.16],
   B: [209.55, 10.16],
@@ -27,12 +28,12 @@ const holes = {
   S: [209.55, 237.49],
 } as const;
 
+const holesOf = (form: keyof typeof formFactors): readonly (readonly [down: number, front: number])[] =>
+  formFactors[form].holes.map((letter) => holes[letter]);
+
 /** Holes of each form of board. */
-// microATX Motherboard Interface Specification v1.2, Figure 2; the four of Mini-ITX are from memory.
-export const boardHoles: Readonly<
-  Record<'atx' | 'micro-atx' | 'mini-itx', readonly (readonly [down: number, front: number])[]>
-> = {
-  atx: [holes.A, holes.C, holes.F, holes.G, holes.H, holes.J, holes.K, holes.L, holes.M],
-  'micro-atx': [holes.B, holes.C, holes.F, holes.H, holes.J, holes.L, holes.M, holes.R, holes.S],
-  'mini-itx': [holes.C, holes.F, holes.H, holes.J],
-};
+export const boardHoles = {
+  atx: holesOf('atx'),
+  'micro-atx': holesOf('micro-atx'),
+  'mini-itx': holesOf('mini-itx'),
+} as const;

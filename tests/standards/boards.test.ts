@@ -1,9 +1,12 @@
 // FF-004, FF-005: encyclopaedia table "Motherboard form factor" (basis: read). FF-010: form-factor table (basis: read).
 // FF-019 to FF-021: microATX Motherboard Interface Specification v1.2, Table 3, and its conversion (basis: read, computed).
 // FF-027, FF-028, FF-031, FF-032: the same, Figure 2, and set arithmetic on it (basis: read, computed).
+// Holes: three public case models that agree on the ATX specification 2.2, Figure 3 (basis: read; R and S are from memory
+// and not tested). FF-058: drawings that quote SFF-8301 (basis: read).
 // FF-037 to FF-040: slots and pitch (basis: read, computed). FF-048 to FF-051: encyclopaedia article "PCI Express" (basis: read).
 import { describe, expect, it } from 'vitest';
 import { formFactors, slotLengths, slotPitch } from '../../src/standards/boards.ts';
+import { boardHoles, driveBoxes, slotWidth } from '../../src/standards/outlines.ts';
 
 /** id, form factor, width and depth in millimetres, slots (FF-037). */
 const outlines: readonly (readonly [string, keyof typeof formFactors, number, number, number])[] = [
@@ -46,5 +49,32 @@ describe('slots', () => {
 
   it('have the published connector lengths (FF-048 to FF-051)', () => {
     expect([slotLengths[1], slotLengths[4], slotLengths[8], slotLengths[16]]).toEqual([25, 39, 56, 89]);
+  });
+});
+
+/** Letter, then inches from the edge at the top of the board and from the edge with the ports. */
+const holes: readonly (readonly [string, number, number])[] = [
+  ['A', 11.35, 0.4],
+  ['C', 6.45, 0.4],
+  ['F', 0.25, 1.3],
+  ['G', 11.35, 6.5],
+  ['H', 6.45, 6.5],
+  ['J', 0.25, 6.5],
+  ['K', 11.35, 9.35],
+  ['L', 6.45, 9.35],
+  ['M', 0.25, 9.35],
+];
+
+describe('outlines that only drawings need', () => {
+  it.each(holes)('hole %s of an ATX board lies where the models have it', (letter, down, front) => {
+    const letters: readonly string[] = formFactors.atx.holes;
+    const at = boardHoles.atx[letters.indexOf(letter)];
+    expect(at?.[0]).toBeCloseTo(down * 25.4, 2);
+    expect(at?.[1]).toBeCloseTo(front * 25.4, 2);
+  });
+
+  it('has a 3.5 inch drive of 147.0 by 26.1 mm (FF-058) and a slot 8.8 mm wide (FF-048)', () => {
+    expect(driveBoxes['3.5']).toEqual({ length: 147, height: 26.1 });
+    expect(slotWidth).toBe(8.8);
   });
 });
