@@ -172,17 +172,20 @@ function cardRow(
     );
   }
   const ticked = new Set([...shown.ticked.keys()].filter((key) => steps.has(key)));
+  // A hold point is passed by an entry that says who looked; a tick alone is not one.
+  const unseen = card.steps.filter((step) => step.hold && ticked.has(step.key) && !shown.holds.has(step.key));
+  for (const step of unseen) {
+    ticked.delete(step.key);
+    const says = `Hold point ${step.holdNumber} is ticked, but nothing says who looked. It is not counted.`;
+    remarks.push(remark('step-out-of-order', says));
+  }
   const done = withFirstThingsFirst(card, ticked);
   for (const key of ticked) {
     const step = steps.get(key);
     if (!step || done.has(key)) continue;
     const missing = step.after.map((before) => steps.get(before)).find((before) => before && !done.has(before.key));
-    remarks.push(
-      remark(
-        'step-out-of-order',
-        `Step ${step.n} is ticked, but step ${missing?.n ?? '?'} before it is not. Step ${step.n} is not counted.`,
-      ),
-    );
+    const says = `Step ${step.n} is ticked, but step ${missing?.n ?? '?'} before it is not. Step ${step.n} is not counted.`;
+    remarks.push(remark('step-out-of-order', says));
   }
   const now = card.steps.find((step) => !done.has(step.key));
   const passed = (step: CardStep) => (done.has(step.key) ? proved?.holds.get(step.key) : undefined);

@@ -1,4 +1,5 @@
 /** The job card of one parts list: one step at a time at the bench, the whole of it on paper. */
+import '@preact/signals';
 import { content } from 'virtual:benchbook/content';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { judge } from '../../fit/judge.ts';
@@ -121,11 +122,11 @@ function AtTheBench({ card, report, bench, unknown, exampleName }: BenchProps) {
           <b>
             {step
               ? step.hold
-                ? `Hold point ${step.holdNumber}`
+                ? `Hold point ${step.holdNumber}, step ${step.n}`
                 : `Step ${step.n} of ${card.steps.length}`
               : 'All done'}
           </b>
-          <span>{step ? card.chapters.find((one) => one.id === step.chapter)?.title : card.title}</span>
+          <span class="card-chapter">{step ? chapterOf(card, step.chapter) : card.title}</span>
           <span>{step && `done about ${clock(left)}`}</span>
         </p>
         <button type="button" class="card-ruler" aria-expanded={whole} onClick={() => setWhole(!whole)}>
@@ -145,8 +146,8 @@ function AtTheBench({ card, report, bench, unknown, exampleName }: BenchProps) {
         )}
         {bench.from === 'example' && (
           <p class="card-note">
-            This is the card for {exampleName}. Hand in a list of your own in an exercise and the card is made for your
-            parts.
+            This is the card for “{exampleName}”. Hand in a list of your own in an exercise and the card is made for
+            your parts.
           </p>
         )}
         {arrived && asked === undefined && done.size > 0 && next && (
@@ -179,6 +180,8 @@ function AtTheBench({ card, report, bench, unknown, exampleName }: BenchProps) {
     </>
   );
 }
+
+const chapterOf = (card: Card, id: string) => card.chapters.find((chapter) => chapter.id === id)?.title;
 
 function NotYet({ report, unknown }: { report: FitReport; unknown: string[] }) {
   const faults = report.findings.filter(

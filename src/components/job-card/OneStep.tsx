@@ -32,6 +32,7 @@ export function OneStep(props: Props) {
   return (
     <>
       <article class="card-step">
+        <p class="card-chapter-small">{card.chapters.find((one) => one.id === step.chapter)?.title}</p>
         {step.cautions.map((caution) => (
           <CautionBlock key={caution.text} {...caution} />
         ))}
@@ -40,7 +41,7 @@ export function OneStep(props: Props) {
             <h1 ref={heading} tabIndex={-1}>
               Stop here. {step.action}
             </h1>
-            <p>Hands off until they say so.</p>
+            <p>Touch none of it until they have looked.</p>
             <ol class="card-looks">
               {step.hold.map((look) => (
                 <li key={look}>{look}</li>
@@ -103,12 +104,10 @@ type DockProps = {
 function Dock({ back, goTo, children }: DockProps) {
   return (
     <div class="card-dock">
-      {back ? (
+      {back && (
         <button type="button" class="button card-back" onClick={() => goTo(back.key)}>
           Back
         </button>
-      ) : (
-        <span />
       )}
       {children}
     </div>
@@ -237,7 +236,8 @@ function MeasureDock(props: Props & { before: CardStep | undefined }) {
 }
 
 function HoldDock(props: Props & { before: CardStep | undefined }) {
-  const { card, step, open, before, goTo } = props;
+  const { card, step, done, open, before, goTo } = props;
+  const meanwhile = card.steps.find((one) => one.n > step.n && !one.hold && !done.has(one.key) && mayBeDone(one, done));
   const [alone, setAlone] = useState(false);
   const [initials, setInitials] = useState('');
   const [seen, setSeen] = useState<ReadonlySet<string>>(new Set());
@@ -295,6 +295,13 @@ function HoldDock(props: Props & { before: CardStep | undefined }) {
           {alone ? 'An instructor is here after all' : 'No instructor tonight? Answer for yourself'}
         </button>
       </p>
+      {meanwhile && (
+        <p>
+          <button type="button" class="card-plain" onClick={() => goTo(meanwhile.key)}>
+            While you wait: step {meanwhile.n}, {meanwhile.action}
+          </button>
+        </p>
+      )}
       <Dock back={before} goTo={goTo}>
         {ready ? (
           <button type="button" class="card-tick" onClick={() => void pass()}>
