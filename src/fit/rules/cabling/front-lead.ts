@@ -3,6 +3,8 @@ import { termName } from '../../../wording/terms.ts';
 import { leftRule } from '../../rule.ts';
 import { lacks } from '../words.ts';
 
+const whatFor = (needName: string): string => (needName === 'power-button' ? 'the power button' : termName(needName));
+
 export const frontLead = leftRule({
   id: 'cabling/front-lead',
   title: 'Every lead from the front of the case has its pins on the board',
@@ -20,8 +22,8 @@ export const frontLead = leftRule({
       headline: `No pins for the ${termName(needName)} lead`,
       what:
         reason === 'none-offered'
-          ? `${part} has a lead for ${termName(needName)}; there is no board on the list with pins for it.`
-          : `${part} has ${spelled(wanting, 'lead', 'leads')} for ${termName(needName)}; the board has pins for ${mating === 0 ? 'none' : inWords(mating)}.`,
+          ? `${part} has a lead for ${whatFor(needName)}; there is no board on the list with pins for it.`
+          : `${part} has ${spelled(wanting, 'lead', 'leads')} for ${whatFor(needName)}; the board has pins for ${mating === 0 ? 'none' : inWords(mating)}.`,
       why:
         needName === 'power-button'
           ? 'The button on the case starts the machine through these two pins; without them it does nothing.'

@@ -28,7 +28,8 @@ export const caseAirflow = gathersRule({
     fits: ({ in: inwards, out }) =>
       `${capital(spelled(inwards, 'fan', 'fans'))} at the front ${inwards === 1 ? 'brings' : 'bring'} air in, and ${spelled(out, 'fan', 'fans')} at the rear or top ${out === 1 ? 'takes' : 'take'} it out.`,
     doesNotFit: ({ chassis, in: inwards, out }) => ({
-      headline: inwards > 0 ? 'No fan takes the warm air out' : 'No fan brings cool air in',
+      headline:
+        inwards > 0 ? 'No fan takes the warm air out' : out > 0 ? 'No fan brings cool air in' : 'The case has no fan',
       what: `${chassis} has ${spelled(inwards, 'fan', 'fans')} at the front for air in and ${spelled(out, 'fan', 'fans')} at the rear or top for air out; one of each is the usual least.`,
       why: 'Warm air stays in the case, so everything in it runs hotter and the fans of the cooler and the card run louder.',
       remedy:

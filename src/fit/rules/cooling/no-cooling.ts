@@ -21,7 +21,7 @@ export const noCooling = leftRule({
       why: 'A processor without a cooler overheats within seconds of power-on, and its metal lid burns a finger.',
       remedy:
         reason === 'absent' && waitsFor !== null
-          ? "Choose a cooler with a mounting for this board, or a board that takes the cooler's mounting. Do not switch on before one is fitted."
+          ? "Choose a cooler and a board of which one takes the other's mounting. Do not switch on before the cooler is fitted."
           : 'Choose a cooler with a mounting for the board. Do not switch on before it is fitted.',
     }),
     cannotTell: () => ({

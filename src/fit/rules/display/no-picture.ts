@@ -35,7 +35,7 @@ export const noPicture = gathersRule({
           }
         : {
             headline: 'Nothing makes a picture',
-            what: `There is no graphics card on the list, and ${by} makes no picture, so ${board} has ${spelled(dead, 'picture socket and it is', 'picture sockets and they are')} dead.`,
+            what: `There is no graphics card on the list, and ${by} makes no picture, so the ${spelled(dead, 'picture socket', 'picture sockets')} of ${board} ${dead === 1 ? 'is' : 'are'} dead.`,
             why: 'The sockets on a board only pass on what the processor draws. The machine runs, and the screen stays dark.',
             remedy: 'Choose a processor that makes a picture, or a graphics card.',
           },

@@ -1,6 +1,7 @@
 import { channelMBps } from '../../../standards/memory.ts';
 import { showMBps, showMts } from '../../../units/amounts.ts';
 import { cannotTell, doesNotApply, doesNotFit, fits, gathersRule } from '../../rule.ts';
+import { seated } from '../ends.ts';
 import { lacks } from '../words.ts';
 
 export const speedRun = gathersRule({
@@ -12,7 +13,8 @@ export const speedRun = gathersRule({
   lesson: 'fit/choosing-for-a-purpose',
 
   gathers: { 'memory-module': ['speedMts'], motherboard: ['memory'] },
-  judge({ 'memory-module': modules, motherboard: boards }) {
+  judge({ 'memory-module': listed, motherboard: boards }, { joints }) {
+    const modules = seated(listed, joints);
     const board = boards[0];
     if (board === undefined || modules.length === 0) return doesNotApply;
     const most = board.memory?.speedMts;

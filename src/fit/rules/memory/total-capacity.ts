@@ -1,5 +1,6 @@
 import { showGb } from '../../../units/amounts.ts';
 import { cannotTell, doesNotApply, doesNotFit, fits, gathersRule } from '../../rule.ts';
+import { seated } from '../ends.ts';
 import { lacks } from '../words.ts';
 
 export const totalCapacity = gathersRule({
@@ -11,7 +12,8 @@ export const totalCapacity = gathersRule({
   lesson: 'fit/choosing-for-a-purpose',
 
   gathers: { 'memory-module': ['capacityGb'], motherboard: ['memory'] },
-  judge({ 'memory-module': modules, motherboard: boards }) {
+  judge({ 'memory-module': listed, motherboard: boards }, { joints }) {
+    const modules = seated(listed, joints);
     const board = boards[0];
     if (board === undefined || modules.length === 0) return doesNotApply;
     const limit = board.memory?.totalGb;

@@ -34,7 +34,7 @@ export const cardLeads = leftRule({
             headline: `${capital(termName(needName))}s: ${wanting} wanted, ${mating} there`,
             what: `${part} needs ${plugs(wanting, needName)}; the list has ${mating === 0 ? 'none' : inWords(mating)}.`,
             why: 'A graphics card with an empty power socket does not start, or stops as soon as it has work to do.',
-            remedy: `Choose a power supply with ${plugs(wanting, needName)}, or a card that needs fewer.`,
+            remedy: `Choose a power supply with ${plugs(wanting, needName)}, or a card that needs ${wanting === 1 ? 'none' : 'fewer'}.`,
           },
     cannotTell: (missing) =>
       lacks(missing, 'graphics-card')

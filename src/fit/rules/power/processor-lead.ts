@@ -21,9 +21,12 @@ export const processorLead = leftRule({
     fits: ({ part, needName }) => `${part} gets its ${termName(needName)} from the supply.`,
     doesNotFit: ({ part, needName, mating, wanting }) => ({
       headline: `${capital(termName(needName))}s: ${wanting} wanted, ${mating} there`,
-      what: `${part} has ${spelled(wanting, 'socket', 'sockets')} for ${plugs(wanting, needName)}; the list has ${mating === 0 ? 'none' : inWords(mating)}, so ${spelled(wanting - mating, 'socket is', 'sockets are')} left empty.`,
+      what: `${part} has ${wanting === 1 ? 'a socket' : 'sockets'} for ${plugs(wanting, needName)}; the list has ${mating === 0 ? 'none' : inWords(mating)}, so ${spelled(wanting - mating, 'socket is', 'sockets are')} left empty.`,
       why: 'The first of these sockets feeds the processor, and the board does not start without it. A second one is for heavy loads only.',
-      remedy: `Choose a power supply with ${plugs(wanting, needName)}, or a board that needs fewer. Where only the second socket is left empty, the machine works.`,
+      remedy:
+        wanting === 1
+          ? `Choose a power supply with ${plugs(wanting, needName)}.`
+          : `Choose a power supply with ${plugs(wanting, needName)}, or a board with fewer such sockets. Where only the second socket is left empty, the machine works.`,
     }),
     cannotTell: (missing) =>
       missing.some((field) => field.endsWith('.leads'))
