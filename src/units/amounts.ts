@@ -1,8 +1,8 @@
 /** How amounts are printed: figures in threes, no more decimals than were counted, and always with their unit. */
 import { showNumber } from './money.ts';
 
-/** Takes off what binary fractions add: 33.3 less 31.25 is 2.05. */
-export const tidy = (value: number): number => Math.round(value * 100) / 100;
+/** Takes off what binary fractions add: 33.3 less 31.25 is 2.05. Nothing is 0, never −0, which JSON does not keep. */
+export const tidy = (value: number): number => Math.round(value * 100) / 100 + 0;
 
 const show = (value: number, unit: string): string => `${showNumber(tidy(value))} ${unit}`;
 /** A whole number of thousandths. */

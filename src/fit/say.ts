@@ -1,0 +1,24 @@
+/** Findings in words. Words are made nowhere else. */
+import type { Finding } from './report.ts';
+import type { Rule } from './rule.ts';
+import { rules } from './rules/index.ts';
+
+/** When it fits there is `what` only. `remedy` of "cannot tell" is how to find out, and `why` is empty there. */
+export type FindingWords = { headline: string; what: string; why: string; remedy: string };
+
+/** Says findings by a list of rules. Throws a RangeError on a finding of a rule that is not in the list. */
+export function sayBy(list: readonly Rule[]): (finding: Finding) => FindingWords {
+  const byId = new Map(list.map((rule) => [rule.id, rule]));
+  return ({ rule: id, verdict, facts, missing = [] }) => {
+    const rule = byId.get(id);
+    if (!rule) throw new RangeError(`No rule is called ${id}`);
+    // The facts of a finding come from the judgement of the rule that words it.
+    const say = rule.say as Extract<Rule, { gathers: unknown }>['say'];
+    if (verdict === 'fits') return { headline: '', what: say.fits(facts), why: '', remedy: '' };
+    if (verdict === 'does-not-fit') return say.doesNotFit(facts);
+    const { headline, what, findOut } = say.cannotTell(missing);
+    return { headline, what, why: '', remedy: findOut };
+  };
+}
+
+export const sayFinding = sayBy(rules);
