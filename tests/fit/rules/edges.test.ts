@@ -1,0 +1,318 @@
+// Cases beside the examples of the rules: each area exactly at its limit and one unit beyond.
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { exampleList, verdictOf } from '../../../src/fit/examples.ts';
+import { judge } from '../../../src/fit/judge.ts';
+import type { ExampleParts } from '../../../src/fit/rule.ts';
+import { sayFinding } from '../../../src/fit/say.ts';
+
+const verdict = (id: string, parts: ExampleParts) => verdictOf(judge(exampleList(parts)), id);
+const finding = (id: string, parts: ExampleParts) =>
+  judge(exampleList(parts)).findings.find((one) => one.rule === id && one.verdict === 'does-not-fit');
+
+describe('clearance', () => {
+  test('a quarter of a millimetre counts and is printed', () => {
+    const parts: ExampleParts = { 'memory-module': { heightMm: 31.25 }, cooler: { memoryHeightMm: 31 } };
+    expect(finding('clearance/memory-height', parts)?.facts).toEqual({ height: 31.25, limit: 31, over: 0.25 });
+  });
+
+  test('tenths that binary fractions blur are still equal: 0.1 + 0.2 against 0.3', () => {
+    expect(
+      verdict('clearance/cooler-height', { cooler: { heightMm: 150.1 + 0.2 }, chassis: { coolerHeightMm: 150.3 } }),
+    ).toBe('fits');
+  });
+
+  test('of two fans at the front the thicker one decides', () => {
+    const parts = (lengthMm: number): ExampleParts => ({
+      'graphics-card': { lengthMm },
+      chassis: {
+        cardLengthMm: 312,
+        frontFansTakeCardRoom: true,
+        fittedFans: [
+          { id: 'front-1', panel: 'front', sizeMm: 120, thicknessMm: 15, pins: 3, milliamps: 150 },
+          { id: 'front-2', panel: 'front', sizeMm: 120, thicknessMm: 38, pins: 4, milliamps: 900 },
+        ],
+      },
+    });
+    expect(verdict('clearance/card-length', parts(274))).toBe('fits');
+    expect(verdict('clearance/card-length', parts(275))).toBe('does-not-fit');
+  });
+
+  test('a fan at the rear takes no room from the card', () => {
+    const rear = { id: 'rear-1', panel: 'rear', sizeMm: 120, thicknessMm: 25, pins: 3, milliamps: 150 } as const;
+    expect(
+      verdict('clearance/card-length', {
+        'graphics-card': { lengthMm: 312 },
+        chassis: { cardLengthMm: 312, frontFansTakeCardRoom: true, fittedFans: [rear] },
+      }),
+    ).toBe('fits');
+  });
+
+  test('whether front fans take room is not recorded: told only where it decides', () => {
+    const parts = (lengthMm: number): ExampleParts => ({
+      'graphics-card': { lengthMm },
+      chassis: {
+        cardLengthMm: 312,
+        frontFansTakeCardRoom: undefined,
+        fittedFans: [{ id: 'front-1', panel: 'front', sizeMm: 120, thicknessMm: 25, pins: 3, milliamps: 150 }],
+      },
+    });
+    expect(verdict('clearance/card-length', parts(287))).toBe('fits');
+    expect(verdict('clearance/card-length', parts(288))).toBe('cannot-tell');
+    expect(verdict('clearance/card-length', parts(313))).toBe('does-not-fit');
+  });
+
+  test('of two cards the longer one is named', () => {
+    const parts: ExampleParts = {
+      'graphics-card': [{ lengthMm: 200 }, { lengthMm: 320 }],
+      chassis: { cardLengthMm: 312, frontFansTakeCardRoom: false, fittedFans: [] },
+    };
+    expect(finding('clearance/card-length', parts)?.about).toContain('graphics-card-2');
+    expect(finding('clearance/card-length', parts)?.about).not.toContain('graphics-card-1');
+  });
+
+  test('less never fits worse', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 400 }), fc.integer({ min: 1, max: 400 }), (a, b) => {
+        const [shorter, longer] = [Math.min(a, b), Math.max(a, b)];
+        const at = (heightMm: number) =>
+          verdict('clearance/cooler-height', { cooler: { heightMm }, chassis: { coolerHeightMm: 160 } });
+        if (at(longer) === 'fits') expect(at(shorter)).toBe('fits');
+      }),
+      { numRuns: 30 },
+    );
+  });
+});
+
+describe('expansion', () => {
+  const card = (slotsThick: number): ExampleParts => ({
+    'graphics-card': { lanes: 16, slotsThick },
+    motherboard: {
+      formFactor: 'micro-atx',
+      expansionSlots: [{ id: 'x16-1', position: 2, lengthLanes: 16, lanes: 16, generation: 4 }],
+    },
+    chassis: { formFactors: ['micro-atx'], cutOuts: 4 },
+  });
+
+  test('a card of three slots from position 2 reaches exactly the fourth cut-out', () => {
+    expect(verdict('expansion/slot-free', card(3))).toBe('fits');
+  });
+
+  test('half a slot more does not go in', () => {
+    expect(verdict('expansion/slot-free', card(3.5))).toBe('does-not-fit');
+  });
+
+  const two = (slotsThick: number, cutOuts: number): ExampleParts => ({
+    'graphics-card': [
+      { lanes: 16, slotsThick },
+      { lanes: 16, slotsThick: 1 },
+    ],
+    motherboard: {
+      formFactor: 'micro-atx',
+      expansionSlots: [
+        { id: 'x16-1', position: 1, lengthLanes: 16, lanes: 16, generation: 4 },
+        { id: 'x16-2', position: 3, lengthLanes: 16, lanes: 4, generation: 4 },
+      ],
+    },
+    chassis: { formFactors: ['micro-atx'], cutOuts },
+  });
+
+  test('two slots thick leaves the slot at position 3 free, two and a half covers it', () => {
+    expect(verdict('expansion/slot-free', two(2, 4))).toBe('fits');
+    expect(verdict('expansion/slot-free', two(2.5, 4))).toBe('does-not-fit');
+  });
+
+  test('with a cut-out more the thick card goes below, and both have a slot', () => {
+    expect(verdict('expansion/slot-free', two(2.5, 5))).toBe('fits');
+  });
+
+  test('four lanes of the fourth generation carry exactly eight of the third', () => {
+    const parts = (lanes: number): ExampleParts => ({
+      'graphics-card': { lanes: 8, generation: 3, slotsThick: 1 },
+      motherboard: { expansionSlots: [{ id: 'x16-1', position: 1, lengthLanes: 16, lanes, generation: 4 }] },
+    });
+    expect(verdict('expansion/link-width', parts(4))).toBe('fits');
+    expect(verdict('expansion/link-width', parts(2))).toBe('does-not-fit');
+  });
+});
+
+describe('storage', () => {
+  const drives = (boxes: number): ExampleParts => ({
+    'storage-drive': [
+      ...Array.from({ length: boxes }, () => ({ build: '2.5' as const })),
+      { build: 'm2', key: 'm', lengthMm: 80, link: 'pcie', lanes: 4, generation: 4 },
+    ],
+    motherboard: {
+      sataPorts: 3,
+      moduleSlots: [
+        { id: 'm2-1', key: 'm', lengthsMm: [80], links: ['pcie'], lanes: 4, generation: 4, switchesOff: ['sata-3'] },
+      ],
+    },
+  });
+
+  test('with the M.2 slot in use two of three ports are live', () => {
+    expect(verdict('storage/drive-port', drives(2))).toBe('fits');
+    expect(verdict('storage/module-slot-free', drives(2))).toBe('fits');
+  });
+
+  test('a third drive has no live port, or the M.2 drive no slot', () => {
+    const found = judge(exampleList(drives(3))).findings.filter(({ verdict: v }) => v === 'does-not-fit');
+    const both = found.filter(({ rule }) => ['storage/drive-port', 'storage/module-slot-free'].includes(rule));
+    expect(both).toHaveLength(1);
+  });
+});
+
+describe('power', () => {
+  // 200 W of processor alone: what the rest of the list draws is then the difference, whatever the allowances are.
+  const list = (ratedW: number): ExampleParts => ({
+    processor: { sustainedW: 150, peakW: 200 },
+    'power-supply': { ratedW },
+  });
+
+  test('a supply rated exactly for the load fits, one watt less does not', () => {
+    expect(verdict('power/supply-load', list(200))).toBe('fits');
+    expect(verdict('power/supply-load', list(199))).toBe('does-not-fit');
+  });
+
+  test('exactly a fifth free is enough, one watt less is said', () => {
+    expect(verdict('power/supply-headroom', list(250))).toBe('fits');
+    expect(verdict('power/supply-headroom', list(249))).toBe('does-not-fit');
+  });
+
+  test('the supply that the remedy names is one that fits', () => {
+    const found = finding('power/supply-headroom', list(249));
+    expect(found && sayFinding(found).remedy).toContain('250 W');
+  });
+});
+
+describe('cooling and cabling', () => {
+  test('tenths of a watt count', () => {
+    const parts = (sustainedW: number): ExampleParts => ({
+      processor: { socket: 'k4', sustainedW },
+      motherboard: { socket: 'k4', coolerMountings: ['square-80'] },
+      cooler: { mountings: ['square-80'], ratedW: 95 },
+    });
+    expect(verdict('cooling/cooler-rating', parts(95))).toBe('fits');
+    expect(verdict('cooling/cooler-rating', parts(95.1))).toBe('does-not-fit');
+  });
+
+  test('the strong fan takes the strong header, so that both turn', () => {
+    expect(
+      verdict('cabling/fan-header', {
+        fan: [
+          { sizeMm: 120, pins: 4, milliamps: 150 },
+          { sizeMm: 120, pins: 4, milliamps: 1400 },
+        ],
+        motherboard: {
+          fanHeaders: [
+            { id: 'case-1', pins: 4, milliamps: 2000 },
+            { id: 'case-2', pins: 4, milliamps: 1000 },
+          ],
+        },
+      }),
+    ).toBe('fits');
+  });
+});
+
+describe('memory', () => {
+  test('three equal modules leave the channels one module apart', () => {
+    const parts: ExampleParts = {
+      'memory-module': [{ capacityGb: 8 }, { capacityGb: 8 }, { capacityGb: 8 }],
+      motherboard: {
+        memory: {
+          generation: 'ddr5',
+          registered: false,
+          moduleGb: 32,
+          totalGb: 64,
+          slots: [
+            { id: 'a2', channel: 'a' },
+            { id: 'b2', channel: 'b' },
+            { id: 'a1', channel: 'a' },
+            { id: 'b1', channel: 'b' },
+          ],
+        },
+      },
+    };
+    expect(finding('memory/channel-balance', parts)?.facts['apart']).toBe(8);
+  });
+
+  test('the sum of what is known is already too much, though one size is not recorded', () => {
+    const parts: ExampleParts = {
+      'memory-module': [{ capacityGb: 32 }, { capacityGb: 33 }, { capacityGb: undefined }],
+      motherboard: {
+        memory: {
+          generation: 'ddr5',
+          totalGb: 64,
+          slots: [
+            { id: 'a2', channel: 'a' },
+            { id: 'b2', channel: 'b' },
+            { id: 'a1', channel: 'a' },
+          ],
+        },
+      },
+    };
+    expect(verdict('memory/total-capacity', parts)).toBe('does-not-fit');
+  });
+});
+
+describe('display', () => {
+  test('ten bits a colour do not go through HDMI 2.0 where eight do', () => {
+    const parts = (bitsPerColour: 8 | 10): ExampleParts => ({
+      monitor: {
+        widthPx: 2560,
+        heightPx: 1440,
+        refreshHz: 144,
+        bitsPerColour,
+        sockets: [{ id: 'hdmi-1', plug: 'hdmi', megabits: 14400 }],
+      },
+      processor: { socket: 'k4', hasGraphics: true },
+      motherboard: { socket: 'k4', pictureSockets: [{ id: 'hdmi-1', plug: 'hdmi', megabits: 14400 }] },
+    });
+    expect(verdict('display/picture-mode', parts(8))).toBe('fits');
+    expect(verdict('display/picture-mode', parts(10))).toBe('does-not-fit');
+  });
+
+  test('the better of two sockets is used, so the full picture passes', () => {
+    expect(
+      verdict('display/picture-mode', {
+        monitor: {
+          widthPx: 3840,
+          heightPx: 2160,
+          refreshHz: 60,
+          bitsPerColour: 10,
+          sockets: [
+            { id: 'hdmi-1', plug: 'hdmi', megabits: 14400 },
+            { id: 'displayport-1', plug: 'displayport', megabits: 25920 },
+          ],
+        },
+        'graphics-card': {
+          outputs: [
+            { id: 'hdmi-1', plug: 'hdmi', megabits: 14400 },
+            { id: 'displayport-1', plug: 'displayport', megabits: 25920 },
+          ],
+        },
+        motherboard: {},
+      }),
+    ).toBe('fits');
+  });
+});
+
+describe('firmware', () => {
+  test('of several families only the one in the socket counts', () => {
+    expect(
+      verdict('firmware/processor-family', {
+        processor: { socket: 'k4', family: 'quellin-2' },
+        motherboard: {
+          socket: 'k4',
+          firmware: {
+            shipped: 9,
+            knows: [
+              { family: 'quellin-2', from: 1 },
+              { family: 'quellin-3', from: 12 },
+            ],
+          },
+        },
+      }),
+    ).toBe('fits');
+  });
+});

@@ -1,0 +1,44 @@
+import { describe, expect, test } from 'vitest';
+import { exampleList } from '../../../src/fit/examples.ts';
+import { judge } from '../../../src/fit/judge.ts';
+import { rules } from '../../../src/fit/rules/index.ts';
+import { sayFinding } from '../../../src/fit/say.ts';
+
+const each = rules.map((rule) => [rule.id, rule] as const);
+
+/** Every sentence that a rule's examples bring about. */
+const sentences = (id: string): string[] => {
+  const rule = rules.find((one) => one.id === id);
+  return (rule?.examples ?? []).flatMap(({ parts }) =>
+    judge(exampleList(parts))
+      .findings.filter((finding) => finding.rule === id)
+      .flatMap((finding) => Object.values(sayFinding(finding))),
+  );
+};
+
+describe.each(each)('%s', (id, { basis }) => {
+  test('uses the verb that its authority allows', () => {
+    const said = sentences(id).join(' ');
+    if (basis !== 'standard') expect(said, 'only a standard lets us write "must"').not.toMatch(/\bmust\b/i);
+    if (basis !== 'practice') expect(said, 'only practice lets us write "should"').not.toMatch(/\bshould\b/i);
+  });
+
+  test('says every number with its article, plural and unit right', () => {
+    for (const sentence of sentences(id)) {
+      expect(sentence).not.toMatch(/\ba (8|11 |18 |80 |ATX|HDMI|SFX|x\d)/);
+      expect(sentence).not.toMatch(/\ban (2|4|1[02-79]|24|mATX|SATA|USB|Mini|micro)/);
+      expect(sentence).not.toMatch(/\b(1|one) (plugs|drives|cards|fans|slots|ports|modules|sockets|boards|places)\b/);
+      expect(sentence, 'a difference of nothing is no difference').not.toMatch(
+        /\b0 (W|A|GB|Gbit\/s|MB\/s) (too|short|less)/,
+      );
+    }
+  });
+
+  test('never asks in its remedy', () => {
+    for (const { parts } of rules.find((one) => one.id === id)?.examples ?? []) {
+      for (const finding of judge(exampleList(parts)).findings.filter((one) => one.rule === id)) {
+        expect(sayFinding(finding).remedy).not.toContain('?');
+      }
+    }
+  });
+});
