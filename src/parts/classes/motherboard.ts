@@ -67,6 +67,7 @@ export const motherboard = z.strictObject({
   sataPorts: z.number().int().min(0).max(16).optional(),
   /** Sockets for power leads; the first processor socket must be used, the second is spare for heavy loads. */
   powerSockets: z.array(powerPlug).optional(),
+  /** The first is the one marked for the processor's cooler. */
   fanHeaders: z
     .array(z.strictObject({ id: slug, pins: z.union([z.literal(3), z.literal(4)]), milliamps: count }))
     .optional(),

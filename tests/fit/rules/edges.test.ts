@@ -126,13 +126,17 @@ describe('expansion', () => {
     expect(verdict('expansion/slot-free', two(2.5, 5))).toBe('fits');
   });
 
-  test('four lanes of the fourth generation carry exactly eight of the third', () => {
-    const parts = (lanes: number): ExampleParts => ({
+  test('card and slot settle on the lesser lanes and the lesser generation, not on the product of each', () => {
+    const parts = (lanes: number, generation: number): ExampleParts => ({
       'graphics-card': { lanes: 8, generation: 3, slotsThick: 1 },
-      motherboard: { expansionSlots: [{ id: 'x16-1', position: 1, lengthLanes: 16, lanes, generation: 4 }] },
+      motherboard: { expansionSlots: [{ id: 'x16-1', position: 1, lengthLanes: 16, lanes, generation }] },
     });
-    expect(verdict('expansion/link-width', parts(4))).toBe('fits');
-    expect(verdict('expansion/link-width', parts(2))).toBe('does-not-fit');
+    expect(verdict('expansion/link-width', parts(8, 3))).toBe('fits');
+    expect(verdict('expansion/link-width', parts(16, 4))).toBe('fits');
+    // Four lanes of generation 4 could carry what eight of generation 3 do; this card drives them at generation 3.
+    expect(verdict('expansion/link-width', parts(4, 4))).toBe('does-not-fit');
+    expect(finding('expansion/link-width', parts(4, 4))?.facts).toMatchObject({ can: 7876, passes: 3938, less: 3938 });
+    expect(verdict('expansion/link-width', parts(16, 2))).toBe('does-not-fit');
   });
 });
 

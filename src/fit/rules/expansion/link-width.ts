@@ -14,23 +14,26 @@ export const linkWidth = jointRule({
   lesson: 'fit/choosing-for-a-purpose',
 
   at: 'expansion-slot',
-  judge({ need, place, lost }) {
+  judge({ need, place }) {
     const card = partAs(need.unit, 'graphics-card');
     if (card === undefined) return doesNotApply;
     if (card.lanes === undefined) return cannotTell(`${need.unit.id}.lanes`);
     if (card.generation === undefined || !(card.generation in pcieGenerations))
       return cannotTell(`${need.unit.id}.generation`);
-    if (!(Number(place.attrs['generation']) in pcieGenerations)) return cannotTell(`${place.unit.id}.generation`);
+    const slot = { lanes: Number(place.attrs['lanes']), generation: Number(place.attrs['generation']) };
+    if (!(slot.generation in pcieGenerations)) return cannotTell(`${place.unit.id}.generation`);
 
     const can = pcieMBps(card.lanes, card.generation);
-    const less = lost['busMBps'] ?? 0;
+    // The lesser of each: eight lanes at half the speed are not four at full speed.
+    const passes = pcieMBps(Math.min(card.lanes, slot.lanes), Math.min(card.generation, slot.generation));
+    const less = can - passes;
     const facts = {
       card: card.name,
       board: place.unit.part.name,
       lanes: card.lanes,
       generation: card.generation,
       can,
-      passes: can - less,
+      passes,
       less,
     };
     return less === 0 ? fits(facts) : doesNotFit(facts);
@@ -69,12 +72,28 @@ export const linkWidth = jointRule({
       verdict: 'fits',
     },
     {
-      title: 'half as many lanes, twice as fast',
+      title: 'an x8 card in a slot of more lanes and a later generation',
+      parts: {
+        'graphics-card': { lanes: 8, generation: 3, slotsThick: 1 },
+        motherboard: { expansionSlots: [{ id: 'x16-1', position: 1, lengthLanes: 16, lanes: 16, generation: 4 }] },
+      },
+      verdict: 'fits',
+    },
+    {
+      title: 'an x8 card in a slot of more lanes, a generation behind',
+      parts: {
+        'graphics-card': { lanes: 8, generation: 4, slotsThick: 1 },
+        motherboard: { expansionSlots: [{ id: 'x16-1', position: 1, lengthLanes: 16, lanes: 16, generation: 3 }] },
+      },
+      verdict: 'does-not-fit',
+    },
+    {
+      title: 'half as many lanes, each of them twice as fast as the card can use',
       parts: {
         'graphics-card': { lanes: 16, generation: 3, slotsThick: 1 },
         motherboard: { expansionSlots: [{ id: 'x16-1', position: 1, lengthLanes: 16, lanes: 8, generation: 4 }] },
       },
-      verdict: 'fits',
+      verdict: 'does-not-fit',
     },
     {
       title: 'an x16 card in a slot wired for x4',

@@ -13,17 +13,20 @@ export const moduleLinkSpeed = jointRule({
   lesson: 'fit/choosing-for-a-purpose',
 
   at: 'module-slot',
-  judge({ need, place, lost }) {
+  judge({ need, place }) {
     const drive = partAs(need.unit, 'storage-drive');
     if (drive === undefined || drive.link !== 'pcie') return doesNotApply;
     if (drive.lanes === undefined) return cannotTell(`${need.unit.id}.lanes`);
     if (drive.generation === undefined || !(drive.generation in pcieGenerations))
       return cannotTell(`${need.unit.id}.generation`);
-    if (!(Number(place.attrs['generation']) in pcieGenerations)) return cannotTell(`${place.unit.id}.generation`);
+    const slot = { lanes: Number(place.attrs['lanes']), generation: Number(place.attrs['generation']) };
+    if (!(slot.generation in pcieGenerations)) return cannotTell(`${place.unit.id}.generation`);
 
     const can = pcieMBps(drive.lanes, drive.generation);
-    const less = lost['busMBps'] ?? 0;
-    const facts = { drive: drive.name, board: place.unit.part.name, can, passes: can - less, less };
+    // The lesser of each: eight lanes at half the speed are not four at full speed.
+    const passes = pcieMBps(Math.min(drive.lanes, slot.lanes), Math.min(drive.generation, slot.generation));
+    const less = can - passes;
+    const facts = { drive: drive.name, board: place.unit.part.name, can, passes, less };
     return less === 0 ? fits(facts) : doesNotFit(facts);
   },
 
