@@ -2,7 +2,8 @@
  * The logbook on this device. Every act is written at once, in one transaction, and never rewritten.
  * When the browser gives no room, entries are kept in memory and `deviceState` says so.
  */
-import { computed, type ReadonlySignal, signal } from '@preact/signals';
+// The core of signals alone: lessons follow the logbook without a component library.
+import { computed, type ReadonlySignal, signal } from '@preact/signals-core';
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import { append, emptyHead, logbookToText, newLogbook, nextEvent } from '../../logbook/log.ts';
 import { type Progress, progressOf } from '../../logbook/progress.ts';
