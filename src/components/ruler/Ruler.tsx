@@ -34,6 +34,11 @@ export function Ruler({ name, unit, used, unknown = 0, limit, max = 0, usedSays,
   const percent = (value: number) => `${value.toFixed(2)}%`;
   const at = (value: number) => percent(x(value));
   const wide = (from: number, to: number) => percent(Math.max(0, x(to) - x(from)));
+  // A figure is left out where it would run over the end or the limit, which says its own number.
+  const isClear = (figure: number) => {
+    const half = 1 + figure.toLocaleString('en-GB').length * 2.2;
+    return x(figure) + half < 100 && (limit === undefined || Math.abs(x(figure) - x(limit)) > half);
+  };
   const isOver = limit !== undefined && used > limit;
   const solid = isOver ? limit : used;
   return (
@@ -60,20 +65,18 @@ export function Ruler({ name, unit, used, unknown = 0, limit, max = 0, usedSays,
             y2={top + (figures.includes(tick) ? 10 : 6)}
           />
         ))}
-        {figures
-          .filter((figure) => x(figure) < 92)
-          .map((figure) => (
-            <text
-              key={figure}
-              class="ruler-figure"
-              x={at(figure)}
-              dx={figure === 0 ? 5 : 0}
-              y={top + 25}
-              text-anchor={figure === 0 ? 'start' : 'middle'}
-            >
-              {figure.toLocaleString('en-GB')}
-            </text>
-          ))}
+        {figures.filter(isClear).map((figure) => (
+          <text
+            key={figure}
+            class="ruler-figure"
+            x={at(figure)}
+            dx={figure === 0 ? 5 : 0}
+            y={top + 25}
+            text-anchor={figure === 0 ? 'start' : 'middle'}
+          >
+            {figure.toLocaleString('en-GB')}
+          </text>
+        ))}
         <rect class="ruler-used" x={at(0)} width={wide(0, solid)} y={top - 7} height="7" />
         {isOver && (
           <svg x={at(limit)} width={wide(limit, used)} y={top - 13} height="13" aria-hidden="true">

@@ -10,11 +10,11 @@ export type Scale = {
 };
 
 /**
- * A ruler that reaches a little past `most` (more than 0), with at most six figures and five ticks to a figure.
+ * A ruler that reaches a little past `most` (more than 0), with at most six figures, the one at its end counted, and five ticks to a figure.
  * Figures step by 1, 2 or 5 times a power of ten.
  */
 export function scaleTo(most: number): Scale {
-  const rough = (most * 1.08) / 6;
+  const rough = (most * 1.08) / 5;
   const ten = 10 ** Math.floor(Math.log10(rough));
   const step = [1, 2, 5, 10].map((n) => n * ten).find((n) => n >= rough) ?? 10 * ten;
   const small = step / 5;
