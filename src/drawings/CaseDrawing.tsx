@@ -17,16 +17,18 @@ export type CaseDrawingProps = {
   /** What a balloon leads to; without it balloons are drawn and lead nowhere. */
   noteHref?: (n: number) => string;
   onNote?: (n: number) => void;
+  /** The page that explains lines, hatches and marks. */
+  keyHref?: string;
 };
 
-export function CaseDrawing({ id, data, leaders = [], active, noteHref, onNote }: CaseDrawingProps) {
+export function CaseDrawing({ id, data, leaders = [], active, noteHref, onNote, keyHref }: CaseDrawingProps) {
   const { sheet, pinned, labels } = data;
   const led = new Set(leaders.map(({ n }) => n));
   const balloons = placeBalloons(
     pinned.filter(({ note }) => !led.has(note.n)),
     labels,
-    sheet.width,
-    sheet.height,
+    sheet.frame ?? { x: 0, y: 0, w: sheet.width, h: sheet.height },
+    leaders,
   );
   const spots = [
     ...balloons.map(({ n, at }) => ({ n, at })),
@@ -151,8 +153,10 @@ export function CaseDrawing({ id, data, leaders = [], active, noteHref, onNote }
         </svg>
         {noteHref &&
           spots.map(({ n, at }) => (
+            // biome-ignore lint/a11y/useAnchorContent: its label is its content; the number is drawn in the picture
             <a
               key={n}
+              id={`${id}-${n}`}
               class="drawing-hit"
               href={noteHref(n)}
               aria-label={`Note ${n}`}
@@ -162,11 +166,14 @@ export function CaseDrawing({ id, data, leaders = [], active, noteHref, onNote }
                 event.preventDefault();
                 onNote(n);
               }}
-            >
-              <span class="drawing-hit-text">{n}</span>
-            </a>
+            />
           ))}
       </div>
+      {keyHref && (
+        <a class="drawing-key" href={keyHref}>
+          How to read this
+        </a>
+      )}
       <details class="drawing-words">
         <summary>In words</summary>
         <ol>

@@ -19,7 +19,7 @@ export type BoardPlan = {
   memory: Spot[];
   cards: Spot[];
   modules: Spot[];
-  power: Spot[];
+  power: (Spot & { plug: string })[];
   sata: Spot[];
   headers: Spot[];
   frontPins: Box;
@@ -78,12 +78,12 @@ function placeModules(board: Motherboard | undefined, h: number): Spot[] {
   }));
 }
 
-function placePower(board: Motherboard | undefined, w: number): Spot[] {
+function placePower(board: Motherboard | undefined, w: number): BoardPlan['power'] {
   let small = 0;
   return (board?.powerSockets ?? []).map((plug, index) => {
-    if (plug === 'atx-24') return { id: `${index}-${plug}`, box: boxAt(w - 10, 56, 8, 52) };
+    if (plug === 'atx-24') return { id: `power-${index + 1}`, plug, box: boxAt(w - 10, 56, 8, 52) };
     small += 1;
-    return { id: `${index}-${plug}`, box: boxAt(28 + 24 * (small - 1), 2, plug === 'eps-4' ? 10 : 20, 9) };
+    return { id: `power-${index + 1}`, plug, box: boxAt(28 + 24 * (small - 1), 2, plug === 'eps-4' ? 10 : 20, 9) };
   });
 }
 

@@ -10,7 +10,7 @@ import './drawing.css';
 
 export type BoardDrawingProps = {
   board: Motherboard;
-  /** The place the hand goes to. A place that is not on the board marks nothing. */
+  /** The place the hand goes to, or the board's own need: `motherboard-1/memory-slot-a2`, `motherboard-1/power-1`. */
   mark?: PlaceId;
   /** Places that hold their part already. */
   joints?: readonly { place: PlaceId }[];

@@ -150,7 +150,7 @@ export function caseBack(machine: Machine, focus?: PartClass): View {
   shapes.push(...hatches);
   if (plan.chassis?.widthMm !== undefined) words.push(`Case: ${plan.chassis.widthMm} mm wide.`);
   return {
-    name: 'Back, cut through the cooler',
+    name: 'Back, cut at the cooler',
     w: plan.width,
     h: height,
     shapes,

@@ -277,8 +277,8 @@ function pointOf(
       return placed && [placed.box.x + 14, placed.box.y + 14];
     case 'board-power':
     case 'processor-power': {
-      const plugs = plan.board.power.filter(({ id }) => id.endsWith('atx-24') === (kind === 'board-power'));
-      const spot = plugs.find(({ id }) => need.endsWith(id.slice(2))) ?? plugs[0];
+      const plugs = plan.board.power.filter(({ plug }) => (plug === 'atx-24') === (kind === 'board-power'));
+      const spot = spotOf(need, plugs) ?? plugs[0];
       return spot && plan.boardUnit ? onBoard(middle(spot.box)) : undefined;
     }
     case 'fan-header': {

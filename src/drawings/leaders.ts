@@ -95,9 +95,10 @@ export function cross([a, b]: [Point, Point], [c, d]: [Point, Point]): boolean {
 export function placeBalloons(
   pinned: readonly Pinned[],
   labels: readonly Box[],
-  width: number,
-  height: number,
+  area: Box,
+  leaders: readonly Leader[] = [],
 ): Balloon[] {
+  const [left, top, right, bottom] = [area.x + 22, area.y + 22, area.x + area.w - 22, area.y + area.h - 22];
   const balloons: Balloon[] = [];
   for (const { note, at } of pinned) {
     const spots = [44, 62, 84, 110, 140].flatMap((far) =>
@@ -107,19 +108,22 @@ export function placeBalloons(
       }),
     );
     const free = (spot: Point) =>
-      spot[0] > 22 &&
-      spot[0] < width - 22 &&
-      spot[1] > 22 &&
-      spot[1] < height - 22 &&
+      spot[0] > left &&
+      spot[0] < right &&
+      spot[1] > top &&
+      spot[1] < bottom &&
       balloons.every((other) => Math.hypot(other.at[0] - spot[0], other.at[1] - spot[1]) >= apart) &&
+      !leaders.some((leader) =>
+        goesThrough(leader, { x: spot[0] - radius, y: spot[1] - radius, w: 2 * radius, h: 2 * radius }),
+      ) &&
       pinned.every((other) => Math.hypot(other.at[0] - spot[0], other.at[1] - spot[1]) > radius + 4) &&
       labels.every(
         ({ x, y, w, h }) =>
           spot[0] < x - radius || spot[0] > x + w + radius || spot[1] < y - radius || spot[1] > y + h + radius,
       );
     const inside = (spot: Point): Point => [
-      Math.min(Math.max(spot[0], 22), width - 22),
-      Math.min(Math.max(spot[1], 22), height - 22),
+      Math.min(Math.max(spot[0], left), right),
+      Math.min(Math.max(spot[1], top), bottom),
     ];
     const clash = (spot: Point) =>
       Math.min(apart, ...balloons.map((other) => Math.hypot(other.at[0] - spot[0], other.at[1] - spot[1])));

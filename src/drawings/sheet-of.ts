@@ -31,7 +31,7 @@ export type Largest = { w: number; h: number; back: number };
 const strip = 20;
 const columns = 8;
 const rows = ['A', 'B', 'C', 'D', 'E', 'F'] as const;
-const above = 44;
+const above = 38;
 const below = 44;
 const leftOf = 46;
 const between = 36;
@@ -63,9 +63,9 @@ export function layOut(views: readonly View[], width: number, largest: Largest):
     height: Math.round(ground + below + (isFramed ? strip : 0)),
     scale,
     views: placed,
-    nameY: Math.min(...placed.map(({ y }) => y)) - 24,
+    nameY: ground + 29,
     frame: isFramed ? { x: strip, y: strip, w: width - 2 * strip, h: Math.round(ground + below - strip) } : undefined,
-    bar: { x: left + (isFramed ? spare / 3 : 0), y: ground + 28, mm: 100 },
+    bar: { x: left + (isFramed ? spare / 3 : 0), y: (isFramed ? strip : 0) + 20, mm: 100 },
   };
 }
 

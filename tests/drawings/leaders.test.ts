@@ -81,8 +81,7 @@ describe('balloons', () => {
     const balloons = placeBalloons(
       first ? [{ ...first, note: { ...first.note, verdict: 'cannot-tell' } }, ...notes.slice(1)] : [],
       [],
-      330,
-      400,
+      { x: 0, y: 0, w: 330, h: 400 },
     );
     expect(balloons.map(({ isDashed }) => isDashed)).toEqual([true, false, false]);
     for (const [i, one] of balloons.entries()) {

@@ -64,10 +64,13 @@ describe('a parts list in an address', () => {
 
   test('any text at all is read without an accident, and what is read can be written again', () => {
     fc.assert(
-      fc.property(fc.string({ unit: 'binary' }), (text) => {
-        const { list } = textToList(text);
-        expect(textToList(listToText(list)).unread).toEqual([]);
-      }),
+      fc.property(
+        fc.string({ unit: fc.constantFrom('a', '1', '0', '-', '*', '.', '<', ' ', 'é', '\u0000') }),
+        (text) => {
+          const { list } = textToList(text);
+          expect(textToList(listToText(list)).unread).toEqual([]);
+        },
+      ),
     );
   });
 });
