@@ -60,10 +60,14 @@ describe('power', () => {
     expect(budget('power', { 'storage-drive': { milliwatts: 4501 } }).used).toBe(46);
   });
 
-  test('no limit without a supply, with one that is not rated, or with two', () => {
+  test('of two supplies the weaker sets the limit', () => {
+    expect(budget('power', { 'power-supply': [{ ratedW: 550 }, { ratedW: 450 }] }).limit).toBe(4500);
+  });
+
+  test('no limit without a supply, or with one that is not rated', () => {
     expect(budget('power', { processor: {} })).not.toHaveProperty('limit');
     expect(budget('power', { 'power-supply': { ratedW: undefined } })).not.toHaveProperty('limit');
-    expect(budget('power', { 'power-supply': [{}, {}] })).not.toHaveProperty('limit');
+    expect(budget('power', { 'power-supply': [{}, { ratedW: undefined }] })).not.toHaveProperty('limit');
   });
 });
 

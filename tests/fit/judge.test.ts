@@ -51,6 +51,17 @@ describe("the cooler's lead", () => {
     expect(found['chassis-1/fitted-rear-1']).toBe('motherboard-1/header-case-2');
   });
 
+  test('is left room for: a fan takes the first header only when the others are in use', () => {
+    const fanHeaders = [
+      { id: 'cooler-fan', pins: 4 as const, milliamps: 1000 },
+      { id: 'case-1', pins: 4 as const, milliamps: 1000 },
+    ];
+    const one = joints({ motherboard: { fanHeaders }, fan: {} });
+    expect(one['fan-1/lead']).toBe('motherboard-1/header-case-1');
+    const two = joints({ motherboard: { fanHeaders }, fan: [{}, {}] });
+    expect(two['fan-2/lead']).toBe('motherboard-1/header-cooler-fan');
+  });
+
   test('goes elsewhere when the first header gives too little', () => {
     const fanHeaders = [
       { id: 'cooler-fan', pins: 4 as const, milliamps: 200 },

@@ -2,7 +2,7 @@
 import type { Unit } from '../model.ts';
 import { deciwatts } from '../needs/amounts.ts';
 import type { Budget } from '../report.ts';
-import { allOf, inAll, type Share } from './share.ts';
+import { allOf, inAll, leastOf, type Share } from './share.ts';
 
 /** Deciwatts, by common practice: what a maker does not give, and what is much the same for all. */
 export const allowances = { motherboard: 400, 'memory-module': 50 } as const;
@@ -48,15 +48,13 @@ function sharesOf({ part }: Unit): Share[] {
   }
 }
 
-/** In deciwatts. With several supplies there is no one limit, so none is given. */
+/** In deciwatts. */
 export function powerBudget(units: readonly Unit[]): Budget {
-  const supplies = allOf(units, 'power-supply');
-  const rated = supplies.length === 1 ? supplies[0]?.part.ratedW : undefined;
   return {
     name: 'power',
     unit: 'deciwatt',
     ...inAll(units, sharesOf),
-    ...(rated === undefined ? {} : { limit: deciwatts(rated) }),
+    ...leastOf(allOf(units, 'power-supply').map(({ part }) => part.ratedW)),
     formula:
       'The highest power recorded for the processor and the graphics card, the most that drives and fans draw, and an allowance for the board and for each memory module, added up.',
     source: 'practice-power-allowance',

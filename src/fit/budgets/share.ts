@@ -1,5 +1,6 @@
 import type { PartClass, PartOf } from '../../parts/part.ts';
 import type { Unit, UnitId } from '../model.ts';
+import { deciwatts } from '../needs/amounts.ts';
 import { isOf } from '../needs/index.ts';
 import type { Budget } from '../report.ts';
 
@@ -8,6 +9,12 @@ export type Share = { amount: number | undefined; field: string };
 
 export const allOf = <C extends PartClass>(units: readonly Unit[], partClass: C): Unit<PartOf<C>>[] =>
   units.filter(isOf(partClass));
+
+/** In deciwatts: the least of several ratings, since nothing says which of them serves what; none when one is not recorded. */
+export function leastOf(ratings: readonly (number | undefined)[]): Pick<Budget, 'limit'> {
+  const known = ratings.filter((rating) => rating !== undefined);
+  return known.length === 0 || known.length < ratings.length ? {} : { limit: deciwatts(Math.min(...known)) };
+}
 
 /** One row of working for each share, and their sum. */
 export function inAll(

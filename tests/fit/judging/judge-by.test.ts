@@ -319,6 +319,11 @@ describe('a rule that gathers', () => {
     expect(one(list, small.total).facts).toEqual({ inAll: 64, limit: 128 });
   });
 
+  test('may say which units it is about', () => {
+    const list = { 'memory-module': [{ capacityGb: 128 }, {}], motherboard: {} };
+    expect(one(list, small.total)).toMatchObject({ verdict: 'does-not-fit', about: ['motherboard-1'] });
+  });
+
   test('names each unit that does not record the field, and a field within a field', () => {
     const list = { 'memory-module': [{}, { capacityGb: undefined }, { capacityGb: undefined }], motherboard: {} };
     expect(one(list, small.total)).toMatchObject({

@@ -110,7 +110,7 @@ export const total = gathersRule({
     if (limit === undefined) return cannotTell('motherboard.memory.totalGb');
     if (modules.some(({ capacityGb }) => capacityGb === undefined)) return cannotTell('memory-module.capacityGb');
     const facts = { inAll: modules.reduce((sum, { capacityGb = 0 }) => sum + capacityGb, 0), limit };
-    return facts.inAll <= limit ? fits(facts) : doesNotFit(facts);
+    return facts.inAll <= limit ? fits(facts) : doesNotFit(facts, [board.unit]);
   },
 });
 
