@@ -12,6 +12,7 @@ export default defineConfig({
   timeout: 120_000,
   reporter: [['list'], ['json', { outputFile: '../../test-results/browser.json' }]],
   use: {
+    actionTimeout: 20_000,
     baseURL: `http://localhost:${port}`,
     launchOptions: { args: quietArgs, ...(executablePath ? { executablePath } : {}) },
     trace: 'retain-on-failure',
@@ -21,7 +22,7 @@ export default defineConfig({
     { name: 'laptop', use: { viewport: { width: 1280, height: 800 } } },
   ],
   webServer: {
-    command: `astro preview --port ${port}`,
+    command: `astro preview --ignore-lock --port ${port}`,
     cwd: '../..',
     url: `http://localhost:${port}/`,
     reuseExistingServer: false,

@@ -50,12 +50,13 @@ function findList(procedure: Procedure, example: PartsList): Bench {
 
 export function JobCard({ procedureId, example, exampleName }: Props) {
   const procedure = content.procedures.find((one) => one.id === procedureId);
-  const [bench, setBench] = useState<Bench>({ list: example, from: 'example', unread: [] });
+  const [found, setFound] = useState<Bench | undefined>();
+  const bench = useMemo<Bench>(() => found ?? { list: example, from: 'example', unread: [] }, [found, example]);
   const isRead = logbook.value !== undefined;
 
   useEffect(() => {
     if (!isRead || !procedure) return undefined;
-    const look = () => setBench(findList(procedure, example));
+    const look = () => setFound(findList(procedure, example));
     look();
     window.addEventListener('hashchange', look);
     return () => window.removeEventListener('hashchange', look);
@@ -73,7 +74,7 @@ export function JobCard({ procedureId, example, exampleName }: Props) {
   return (
     <>
       <div class="card-screen">
-        {!isRead ? (
+        {!found ? (
           <p role="status">Reading your logbook.</p>
         ) : (
           <AtTheBench card={card} report={report} bench={bench} unknown={unknown} exampleName={exampleName} />
@@ -91,10 +92,14 @@ function AtTheBench({ card, report, bench, unknown, exampleName }: BenchProps) {
   const done = useMemo(() => new Set(standing?.ticked.keys() ?? []), [standing]);
   const [asked, setAsked] = useState<string | undefined>();
   const [whole, setWhole] = useState(false);
-  const [arrived] = useState(standing?.lastAt);
+  const [arrived, setArrived] = useState<string | undefined>();
   const blocked = report.overall === 'does-not-fit' || unknown.length > 0;
 
-  useEffect(() => setAsked(undefined), [card.id]);
+  // Where the student was when this card came up, and not at each step since.
+  useEffect(() => {
+    setAsked(undefined);
+    setArrived(standing?.lastAt);
+  }, [card.id]);
 
   if (blocked) return <NotYet report={report} unknown={unknown} />;
 
@@ -173,6 +178,7 @@ function AtTheBench({ card, report, bench, unknown, exampleName }: BenchProps) {
           measured={standing?.measured.get(step.key)}
           open={open}
           goTo={setAsked}
+          takeFocus={asked !== undefined}
         />
       ) : (
         <Finished card={card} />

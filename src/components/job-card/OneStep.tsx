@@ -14,16 +14,16 @@ type Props = {
   /** Writes that the card was opened, once, before the first entry about it. */
   open: () => Promise<void>;
   goTo: (key: string | undefined) => void;
+  /** Focus follows the step; a page just opened keeps its top. */
+  takeFocus: boolean;
 };
 
 export function OneStep(props: Props) {
-  const { card, step, done, goTo } = props;
+  const { card, step, done, goTo, takeFocus } = props;
   const heading = useRef<HTMLHeadingElement>(null);
-  const [first] = useState(() => document.activeElement === document.body);
   useEffect(() => {
-    // Focus follows the step, but a page just opened keeps its top.
-    if (!first) heading.current?.focus();
-  }, [first]);
+    if (takeFocus) heading.current?.focus();
+  }, [takeFocus]);
 
   const before = card.steps[step.n - 2];
   const isDone = done.has(step.key);

@@ -22,7 +22,7 @@ export const boardLead = leftRule({
           ? `${part} needs ${withArticle(termName(needName))}; nothing on the list has one.`
           : `${part} needs ${withArticle(termName(needName))}; the list has ${inWords(mating)}, for another board.`,
       why: 'All the power of the board comes through this plug; without it nothing starts.',
-      remedy: `Choose a power supply with ${withArticle(termName(needName))}.`,
+      remedy: `Choose a supply with ${withArticle(termName(needName))}.`,
     }),
     cannotTell: (missing) =>
       missing.some((field) => field.endsWith('.leads'))

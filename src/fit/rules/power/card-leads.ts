@@ -28,13 +28,13 @@ export const cardLeads = leftRule({
             what: `The sockets of ${part} may draw ${showDeciwatts(wanted)} through one lead; that lead carries ${showDeciwatts(capacity)}, so that is ${showDeciwatts(wanted - capacity)} too much.`,
             why: 'Two plugs on one lead share what the lead can carry; beyond that its wires and contacts get hot.',
             remedy:
-              'Choose a power supply with one more lead for cards, so that each socket has a lead of its own, or a card with fewer sockets.',
+              'Choose a supply with one more lead for cards, so that each socket has a lead of its own, or a card with fewer sockets.',
           }
         : {
             headline: `${capital(termName(needName))}s: ${wanting} wanted, ${mating} there`,
             what: `${part} needs ${plugs(wanting, needName)}; the list has ${mating === 0 ? 'none' : inWords(mating)}.`,
             why: 'A graphics card with an empty power socket does not start, or stops as soon as it has work to do.',
-            remedy: `Choose a power supply with ${plugs(wanting, needName)}, or a card that needs ${wanting === 1 ? 'none' : 'fewer'}.`,
+            remedy: `Choose a supply with ${plugs(wanting, needName)}, or a card that needs ${wanting === 1 ? 'none' : 'fewer'}.`,
           },
     cannotTell: (missing) =>
       lacks(missing, 'graphics-card')

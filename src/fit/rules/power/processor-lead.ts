@@ -25,8 +25,8 @@ export const processorLead = leftRule({
       why: 'The first of these sockets feeds the processor, and the board does not start without it. A second one is for heavy loads only.',
       remedy:
         wanting === 1
-          ? `Choose a power supply with ${plugs(wanting, needName)}.`
-          : `Choose a power supply with ${plugs(wanting, needName)}, or a board with fewer such sockets. Where only the second socket is left empty, the machine works.`,
+          ? `Choose a supply with ${plugs(wanting, needName)}.`
+          : `Choose a supply with ${plugs(wanting, needName)}, or a board with fewer such sockets. Where only the second socket is left empty, the machine works.`,
     }),
     cannotTell: (missing) =>
       missing.some((field) => field.endsWith('.leads'))
