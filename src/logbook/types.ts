@@ -51,6 +51,7 @@ export type Remark = {
     | 'changed-afterwards'
     | 'step-out-of-order'
     | 'unknown-step'
+    | 'unknown-part'
     | 'unknown-exercise'
     | 'other-content'
     | 'older-copy'

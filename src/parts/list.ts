@@ -3,10 +3,13 @@ import { byId } from '../units/ids.ts';
 import type { Part, PartId, PartsList } from './part.ts';
 
 const mostOfOne = 99;
+/** No machine has more parts; a longer list is a slip or a trick, and would take long to judge. */
+const mostInAll = 100;
 
 /**
  * One line a part, by part id; quantities of one part are added up. Never throws: `unknown` lists the ids that no
- * part has, `miscounted` those whose quantity is not a whole number from 1 to 99. Neither is judged.
+ * part has, `miscounted` those whose quantity is not a whole number from 1 to 99, or with which the list has more than
+ * 100 parts. Neither is judged.
  */
 export function resolveList(
   list: PartsList,
@@ -17,11 +20,14 @@ export function resolveList(
   for (const { part, quantity } of list) quantities.set(part, (quantities.get(part) ?? 0) + count(quantity));
 
   const resolved: ReturnType<typeof resolveList> = { input: [], unknown: [], miscounted: [] };
+  let sum = 0;
   for (const [id, quantity] of [...quantities].sort(([a], [b]) => byId(a, b))) {
     const part = catalogue.get(id);
     if (!part) resolved.unknown.push(id);
-    else if (quantity >= 1 && quantity <= mostOfOne) resolved.input.push({ part, quantity });
-    else resolved.miscounted.push(id);
+    else if (quantity >= 1 && quantity <= mostOfOne && sum + quantity <= mostInAll) {
+      sum += quantity;
+      resolved.input.push({ part, quantity });
+    } else resolved.miscounted.push(id);
   }
   return resolved;
 }

@@ -160,7 +160,13 @@ function cardRow(
       ),
     );
   }
-  const card = tailor(procedure, shown.list, judge(resolveList(shown.list, content.parts).input));
+  const { input, unknown, miscounted } = resolveList(shown.list, content.parts);
+  const strange = [...unknown, ...miscounted];
+  if (strange.length > 0) {
+    const says = `The list of its job card has ${strange.join(', ')}, which this course does not have or not so many of.`;
+    remarks.push(remark('unknown-part', says));
+  }
+  const card = tailor(procedure, shown.list, judge(input));
   const steps = new Map(card.steps.map((step) => [step.key, step]));
   const strangers = [...shown.ticked.keys()].filter((key) => !steps.has(key));
   if (strangers.length > 0) {

@@ -72,3 +72,20 @@ test('whatever stands in a list, every line is either judged or reported, and th
     }),
   );
 });
+
+test('a hundred parts are judged, and the part that makes them more is not', () => {
+  const full = [
+    { part: fan.id, quantity: 99 },
+    { part: monitor.id, quantity: 1 },
+  ];
+  expect(resolveList(full, parts).miscounted).toEqual([]);
+  const over = [
+    { part: fan.id, quantity: 99 },
+    { part: monitor.id, quantity: 2 },
+  ];
+  expect(resolveList(over, parts)).toEqual({
+    input: [{ part: fan, quantity: 99 }],
+    unknown: [],
+    miscounted: [monitor.id],
+  });
+});

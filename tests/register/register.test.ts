@@ -104,6 +104,14 @@ describe('the job card', () => {
     expect(row.remarks.map((one) => one.id)).toEqual(['unknown-step']);
   });
 
+  test('a list of parts that no course has, or of thousands, is remarked and does not hang', () => {
+    const most = content.parts.map((part) => ({ part: part.id, quantity: 99 }));
+    const odd: Act = { ...opened, list: [{ part: 'moon-rocket', quantity: 1 }, ...most.slice(0, 59)] } as Act;
+    const row = only([book('a.json', aLogbook([named, odd]))]);
+    expect(row.remarks.map((one) => one.id)).toEqual(['unknown-part']);
+    expect(row.remarks[0]?.says).toContain('moon-rocket');
+  });
+
   test('a hold point ticked without saying who looked is not counted, nor is what rests on it', () => {
     const hold = card.steps.findIndex((step) => step.hold);
     const acts = card.steps.slice(0, hold + 1).map((_, index) => tick(index));

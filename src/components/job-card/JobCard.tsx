@@ -64,20 +64,27 @@ export function JobCard({ procedureId, example, exampleName }: Props) {
 
   const made = useMemo(() => {
     if (!procedure) return undefined;
-    const { input, unknown } = resolveList(bench.list, content.parts);
+    const { input, unknown, miscounted } = resolveList(bench.list, content.parts);
     const report = judge(input);
-    return { report, unknown: [...unknown, ...bench.unread], card: tailor(procedure, bench.list, report) };
+    return { report, unknown: [...unknown, ...bench.unread], miscounted, card: tailor(procedure, bench.list, report) };
   }, [procedure, bench]);
 
   if (!procedure || !made) return <p>There is no procedure of this name in the course.</p>;
-  const { card, report, unknown } = made;
+  const { card, report, unknown, miscounted } = made;
   return (
     <>
       <div class="card-screen">
         {!found ? (
           <p role="status">Reading your logbook.</p>
         ) : (
-          <AtTheBench card={card} report={report} bench={bench} unknown={unknown} exampleName={exampleName} />
+          <AtTheBench
+            card={card}
+            report={report}
+            bench={bench}
+            unknown={unknown}
+            miscounted={miscounted}
+            exampleName={exampleName}
+          />
         )}
       </div>
       <CardPaper card={card} forWhom={progress.value?.student} />
@@ -85,15 +92,22 @@ export function JobCard({ procedureId, example, exampleName }: Props) {
   );
 }
 
-type BenchProps = { card: Card; report: FitReport; bench: Bench; unknown: string[]; exampleName: string };
+type BenchProps = {
+  card: Card;
+  report: FitReport;
+  bench: Bench;
+  unknown: string[];
+  miscounted: string[];
+  exampleName: string;
+};
 
-function AtTheBench({ card, report, bench, unknown, exampleName }: BenchProps) {
+function AtTheBench({ card, report, bench, unknown, miscounted, exampleName }: BenchProps) {
   const standing = progress.value?.cards.get(card.id);
   const done = useMemo(() => new Set(standing?.ticked.keys() ?? []), [standing]);
   const [asked, setAsked] = useState<string | undefined>();
   const [whole, setWhole] = useState(false);
   const [arrived, setArrived] = useState<string | undefined>();
-  const blocked = report.overall === 'does-not-fit' || unknown.length > 0;
+  const blocked = report.overall === 'does-not-fit' || unknown.length + miscounted.length > 0;
 
   // Where the student was when this card came up, and not at each step since.
   useEffect(() => {
@@ -101,7 +115,7 @@ function AtTheBench({ card, report, bench, unknown, exampleName }: BenchProps) {
     setArrived(standing?.lastAt);
   }, [card.id]);
 
-  if (blocked) return <NotYet report={report} unknown={unknown} />;
+  if (blocked) return <NotYet report={report} unknown={unknown} miscounted={miscounted} />;
 
   const open = () =>
     standing
@@ -189,7 +203,7 @@ function AtTheBench({ card, report, bench, unknown, exampleName }: BenchProps) {
 
 const chapterOf = (card: Card, id: string) => card.chapters.find((chapter) => chapter.id === id)?.title;
 
-function NotYet({ report, unknown }: { report: FitReport; unknown: string[] }) {
+function NotYet({ report, unknown, miscounted }: Pick<BenchProps, 'report' | 'unknown' | 'miscounted'>) {
   const faults = report.findings.filter(
     (one) => one.verdict === 'does-not-fit' && (one.severity === 'hazard' || one.severity === 'blocker'),
   );
@@ -200,6 +214,9 @@ function NotYet({ report, unknown }: { report: FitReport; unknown: string[] }) {
       <ul>
         {unknown.map((part) => (
           <li key={part}>“{part}” is not a part of this course.</li>
+        ))}
+        {miscounted.map((part) => (
+          <li key={part}>No machine holds so many of “{part}”.</li>
         ))}
         {faults.map((one) => {
           const words = sayFinding(one);
