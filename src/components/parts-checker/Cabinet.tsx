@@ -1,6 +1,8 @@
 /** The cabinet: a drawer for each position, with its label card, its verdict, and how many of its parts would fit. */
+
+import type { Finding } from '../../fit/report.ts';
 import { type MarkedVerdict, VerdictMark } from '../verdict-mark/VerdictMark.tsx';
-import { fitting } from './counts.ts';
+import { fitting, type WouldBe } from './counts.ts';
 import { countIn, type Drawer, drawerName, inDrawer } from './list.ts';
 import { isFault, isUntold } from './sort-findings.ts';
 import type { Checker } from './store.ts';
@@ -62,19 +64,22 @@ function DrawerVerdict({ checker, drawer }: { checker: Checker; drawer: Drawer }
   if (countIn(drawer, checker.list.value) === 0) return <span class="drawer-word">{word}</span>;
   const units = new Set(checker.report.value.units.filter((unit) => unit.class === drawer.class).map(({ id }) => id));
   const about = checker.sorted.value.notes.filter((finding) => finding.about.some((unit) => units.has(unit)));
-  const verdict: MarkedVerdict = about.some(isFault)
-    ? 'does-not-fit'
-    : about.some(isUntold)
-      ? 'cannot-tell'
-      : about.length > 0
-        ? 'less'
-        : 'fits';
+  // A choice may be what puts two other parts at odds, such as a fan in front of a card.
+  const lines = inDrawer(drawer, checker.list.value);
+  const wouldBe = lines.length === 1 ? tried?.get(lines[0]?.part ?? '')?.verdict : undefined;
+  const verdict = verdictOf(about, wouldBe);
   return (
     <>
       <VerdictMark verdict={verdict} word={word} />
       <span class="visually-hidden">{spoken[verdict]}</span>
     </>
   );
+}
+
+function verdictOf(about: readonly Finding[], wouldBe: WouldBe['verdict'] | undefined): MarkedVerdict {
+  if (about.some(isFault) || wouldBe === 'does-not-fit') return 'does-not-fit';
+  if (about.some(isUntold) || wouldBe === 'cannot-tell') return 'cannot-tell';
+  return about.length > 0 ? 'less' : 'fits';
 }
 
 const spoken: Record<MarkedVerdict, string> = {

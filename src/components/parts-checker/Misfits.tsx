@@ -118,10 +118,12 @@ function Sheet({ exercise }: { exercise: MisfitsExercise }) {
         </div>
       </div>
       <ol class="statements">
-        {statements.map((statement) => (
+        {statements.map((statement, index) => (
           <li key={statement.id}>
             <fieldset class="statement">
-              <legend>{statement.says}</legend>
+              <legend>
+                {index + 1}. {statement.says}
+              </legend>
               <div class="statement-choices">
                 {choices.map((choice) => (
                   <label key={choice}>

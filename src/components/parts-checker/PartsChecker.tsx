@@ -75,10 +75,10 @@ function Sheet({ checker }: { checker: Checker }) {
   const drawingId = `${id}-drawing`;
 
   useEffect(() => {
-    performance.measure('checker-choice-to-report', { start: lastMark() });
+    measureSinceChoice('checker-choice-to-report');
     const frame = requestAnimationFrame(() =>
       setTimeout(() => {
-        performance.measure('checker-choice-to-paint', { start: lastMark() });
+        measureSinceChoice('checker-choice-to-paint');
         setQuiet(true);
       }),
     );
@@ -144,7 +144,7 @@ function Sheet({ checker }: { checker: Checker }) {
     <div class="checker" ref={root} data-view={checker.view.value}>
       <div class="checker-top">
         <p class="checker-verdict" id={`${id}-verdict`}>
-          <WholeMark verdict={whole.verdict} says={whole.says} />
+          <WholeMark verdict={whole.verdict} says={whole.says.replace('Not ready to order:', 'Not ready:')} />
         </p>
         <div class="checker-steps">
           <StepButton says="Undo" can={checker.canUndo.value} act={checker.undo} />
@@ -243,8 +243,11 @@ function Sheet({ checker }: { checker: Checker }) {
   );
 }
 
-/** The choice a measure begins at; the page's own beginning before there is one. */
-const lastMark = (): number => performance.getEntriesByName('checker-choice').at(-1)?.startTime ?? 0;
+/** How long the last choice took, for whoever looks at the page's measures. */
+function measureSinceChoice(name: string): void {
+  const choice = performance.getEntriesByName('checker-choice').at(-1);
+  if (choice) performance.measure(name, { start: choice.startTime });
+}
 
 function leadersTo(stage: HTMLElement | null, column: HTMLElement | null, data: ReturnType<typeof drawCase>): Leader[] {
   const picture = stage?.querySelector('.drawing-sheet');

@@ -33,7 +33,7 @@ export function Tray({ checker, drawer, id }: { checker: Checker; drawer: Drawer
         (scale.values.get(a.id) ?? Infinity) - (scale.values.get(b.id) ?? Infinity) ||
         (a.priceCents ?? 0) - (b.priceCents ?? 0),
     )
-    .filter(({ id: part }) => !onlyFits || quantityOf(part, list) > 0 || tried?.get(part)?.verdict === 'fits');
+    .filter(({ id: part }) => !onlyFits || !tried || quantityOf(part, list) > 0 || tried.get(part)?.verdict === 'fits');
 
   return (
     <fieldset class="tray" id={id}>
@@ -43,16 +43,14 @@ export function Tray({ checker, drawer, id }: { checker: Checker; drawer: Drawer
           <HatchPattern id={id} />
         </defs>
       </svg>
-      {tried && (
-        <label class="tray-filter">
-          <input
-            type="checkbox"
-            checked={onlyFits}
-            onChange={({ currentTarget }) => setOnlyFits(currentTarget.checked)}
-          />
-          Only the {fitting(tried)} that fit
-        </label>
-      )}
+      <label class="tray-filter">
+        <input
+          type="checkbox"
+          checked={onlyFits}
+          onChange={({ currentTarget }) => setOnlyFits(currentTarget.checked)}
+        />
+        {filterSays(tried && fitting(tried))}
+      </label>
       <p class="tray-what">
         {scale.what}
         {isMany && `; ${asks(drawer)} in all`}
@@ -104,6 +102,12 @@ export function Tray({ checker, drawer, id }: { checker: Checker; drawer: Drawer
   );
 }
 
+function filterSays(n: number | undefined): string {
+  if (n === undefined) return 'Only those that fit';
+  if (n === 0) return 'Only those that fit: none does';
+  return n === 1 ? 'Only the 1 that fits' : `Only the ${n} that fit`;
+}
+
 const asks = ({ from, to }: Drawer): string =>
   from === 0 ? `${to} at most` : from === to ? `${to}` : `${from} to ${to}`;
 
@@ -144,7 +148,7 @@ function Row({ part, scale, hatch, quantity, would, isWhyOpen, onWhy, children }
         <span class="visually-hidden">
           , {value === undefined ? `${scale.what} not recorded` : `${scale.show(value)} ${scale.what}`},{' '}
         </span>
-        <span class="tray-price">{price}</span>
+        {!scale.isMoney && <span class="tray-price">{price}</span>}
         {children}
       </Outer>
       {part.says && quantity > 0 && <p class="tray-says">{part.says}</p>}

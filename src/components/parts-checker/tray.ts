@@ -13,6 +13,8 @@ export type TrayScale = {
   /** A part's number; undefined when it is not recorded. */
   values: Map<PartId, number | undefined>;
   show: (value: number) => string;
+  /** The bars are prices, so that a row needs no other. */
+  isMoney?: true;
   /** `at-most`: what is past it is hatched. `at-least`: what is missing is hatched. `mark`: only a line. */
   limit?: { value: number; says: string; sort: 'at-most' | 'at-least' | 'mark' };
   /** The longest bar or the limit, whichever is more. */
@@ -118,6 +120,7 @@ function measureFor(of: PartClass, exercise: ChooseExercise, machine: Machine, b
     what: 'price in euro',
     field: numberOf('priceCents'),
     show: showEuro,
+    isMoney: true,
     ...(left === undefined || left <= 0
       ? {}
       : { limit: { value: left, says: `left ${showEuro(left)}`, sort: 'at-most' } as const }),
