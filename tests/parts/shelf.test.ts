@@ -201,7 +201,7 @@ describe('each trap springs, and the part beside it on the shelf does not', () =
   test('the cube takes a card two slots thick and refuses one of three', () => {
     const cube = [
       'lodden-cube',
-      'orrisk-i5',
+      'orrisk-c1',
       'quellin-3',
       'ebbe-92',
       'tammer-16',
