@@ -15,7 +15,7 @@
  *   <Step id="fit-memory" action="Push {part} into {place}." joints="memory-slot" minutes="1 2 4" drawing="module">
  *     <Notice>A module forced in the wrong way round breaks the slot. Line up the notch first.</Notice>
  *     <Right claim="Latch closed">The latch has closed by itself and both ends sit level.</Right>
- *     <IfNot sees="The latch stays open">Lift the module out. Compare notch and bump.</IfNot>
+ *     <IfNot sees="The latch stays open">Lift the module out. Compare notch and bridge.</IfNot>
  *   </Step>
  * </Chapter>
  * ```
