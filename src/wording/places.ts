@@ -6,10 +6,10 @@ const frontNames: Record<string, string> = {
   'usb-2': 'the USB 2 pins',
   'usb-3': 'the USB 3 pins',
   'usb-c': 'the USB-C pins',
-  'hd-audio': 'the sound pins',
+  'hd-audio': 'the audio pins',
 };
 
-const plugNames: Record<string, string> = { hdmi: 'HDMI', displayport: 'DisplayPort', 'dvi-d': 'DVI-D', vga: 'VGA' };
+const plugNames: Record<string, string> = { hdmi: 'HDMI', displayport: 'DisplayPort', 'dvi-d': 'DVI', vga: 'VGA' };
 
 const panelNames: Record<string, string> = { front: 'the front', rear: 'the rear', top: 'the top' };
 

@@ -23,7 +23,7 @@ test.each([
   ['front-panel', 'motherboard-1/front-power-button', 'the pins for the power button'],
   ['front-panel', 'motherboard-1/front-usb-2', 'the USB 2 pins'],
   ['front-panel', 'motherboard-1/front-usb-2-2', 'the USB 2 pins, block 2'],
-  ['front-panel', 'motherboard-1/front-hd-audio', 'the sound pins'],
+  ['front-panel', 'motherboard-1/front-hd-audio', 'the audio pins'],
   ['picture', 'graphics-card-1/output-displayport-1', 'DisplayPort socket 1 of the graphics card'],
   ['picture', 'motherboard-1/picture-hdmi-1', 'HDMI socket 1 of the motherboard'],
 ] as const)('%s %s is %s', (kind, place, name) => {

@@ -53,7 +53,7 @@ export const slotFree = leftRule({
             headline: 'Is there room for the card?',
             what: "The card's thickness, the board's slots or the case's cut-outs are not recorded, so this is not judged.",
             findOut:
-              'Count the slots on the board and the cut-outs at the back of the case; a cut-out is 20 mm wide, so a card 50 mm thick takes 2.5.',
+              'Count the slots on the board and the cut-outs at the back of the case; they stand about 20 mm apart, so a card 50 mm thick takes 2.5.',
           },
   },
 

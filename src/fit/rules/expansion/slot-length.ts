@@ -25,7 +25,7 @@ export const slotLength = refusesRule({
             headline: 'How long is the edge of the card?',
             what: 'The number of lanes at the edge of the card is not recorded, so this fit is not judged.',
             findOut:
-              "Read it on the card's maker's sheet, or measure the edge: 25 mm is x1, 39 mm x4, 56 mm x8, 89 mm x16.",
+              "Read it on the card's maker's sheet, or hold the edge beside a slot: one of 25 mm is x1, 39 mm x4, 56 mm x8, 89 mm x16.",
           }
         : {
             headline: 'How long are the slots of the board?',

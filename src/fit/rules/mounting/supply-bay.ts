@@ -24,7 +24,7 @@ export const supplyBay = leftRule({
         : {
             headline: 'The power supply has no case',
             what: `${part} has nothing to be screwed into: there is no case on the list.`,
-            why: 'A loose supply is pulled about by its mains cable and by its own leads.',
+            why: 'A loose supply is pulled about by its mains lead and by its own leads.',
             remedy: "Choose a case that takes the supply's shape.",
           },
     cannotTell: () => ({

@@ -21,7 +21,7 @@ export const boardLead = leftRule({
         mating === 0
           ? `${part} needs ${withArticle(termName(needName))}; nothing on the list has one.`
           : `${part} needs ${withArticle(termName(needName))}; the list has ${inWords(mating)}, for another board.`,
-      why: 'All the power of the board comes through this plug; without it nothing starts.',
+      why: 'The board itself runs on this plug; without it nothing starts.',
       remedy: `Choose a supply with ${withArticle(termName(needName))}.`,
     }),
     cannotTell: (missing) =>

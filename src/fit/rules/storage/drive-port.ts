@@ -33,7 +33,7 @@ export const drivePort = leftRule({
       return {
         headline: 'The drive has no data port',
         what: `${part} needs a SATA data port; nothing on the list offers one.`,
-        why: 'Without its data cable the drive spins and the machine does not see it.',
+        why: 'A drive without its data cable has power, and the machine does not see it.',
         remedy: 'Choose a board with data ports, or an M.2 drive for an M.2 slot.',
       };
     },
