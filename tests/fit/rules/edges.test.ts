@@ -22,6 +22,22 @@ describe('clearance', () => {
     ).toBe('fits');
   });
 
+  test('a thinner fan is offered with its thickness, and only where one can be had', () => {
+    const remedy = (lengthMm: number) => {
+      const found = finding('clearance/card-length', {
+        'graphics-card': { lengthMm },
+        chassis: {
+          cardLengthMm: 312,
+          frontFansTakeCardRoom: true,
+          fittedFans: [{ id: 'front-1', panel: 'front', sizeMm: 120, thicknessMm: 25, pins: 3, milliamps: 180 }],
+        },
+      });
+      return found && sayFinding(found).remedy;
+    };
+    expect(remedy(300)).toContain('or choose a fan there of 12 mm or less.');
+    expect(remedy(311)).not.toContain('choose a fan');
+  });
+
   test('of two fans at the front the thicker one decides', () => {
     const parts = (lengthMm: number): ExampleParts => ({
       'graphics-card': { lengthMm },

@@ -3,6 +3,12 @@ import type { UnitId } from '../../model.ts';
 import { cannotTell, doesNotApply, doesNotFit, fits, gathersRule } from '../../rule.ts';
 import { lacks } from '../words.ts';
 
+/** In millimetres, from memory: fans for a case are hardly made thinner, so less room than this calls for no fan. */
+const thinnestFan = 10;
+
+const thinner = (spare: number): string =>
+  spare < thinnestFan ? '' : `, or choose a fan there of ${showMm(spare)} or less`;
+
 export const cardLength = gathersRule({
   id: 'clearance/card-length',
   title: 'The graphics card is no longer than the room for it',
@@ -72,7 +78,7 @@ export const cardLength = gathersRule({
           : 'The far end of the card meets the front of the case before its bracket reaches the back.',
       remedy:
         fanMm > 0 && length <= limit
-          ? `Choose a card of ${showMm(room)} or less, or a case that allows ${showMm(tidy(length + fanMm))} or more, or leave the front in line with the card without a fan, or choose a thinner one.`
+          ? `Choose a card of ${showMm(room)} or less, or a case that allows ${showMm(tidy(length + fanMm))} or more, or leave the front in line with the card without a fan${thinner(tidy(limit - length))}.`
           : `Choose a card of ${showMm(room)} or less, or a case that allows ${showMm(tidy(length + fanMm))} or more.`,
     }),
     cannotTell: (missing) =>
