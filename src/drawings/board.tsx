@@ -2,6 +2,7 @@
 import type { KindName, PlaceId } from '../fit/model.ts';
 import type { Motherboard } from '../parts/classes/motherboard.ts';
 import { placeName } from '../wording/places.ts';
+import { termName } from '../wording/terms.ts';
 import { planBoard, type Spot, spotOf } from './board-plan.ts';
 import { boardShapes } from './board-shapes.ts';
 import { RingMark, Shapes } from './Shapes.tsx';
@@ -47,7 +48,10 @@ export function BoardDrawing({ board, mark, joints = [] }: BoardDrawingProps) {
   const find = (place: PlaceId) => {
     for (const [kind, spots] of groups) {
       const spot = spotOf(place, spots);
-      if (spot) return { kind, box: spot.box };
+      if (spot) {
+        const plug = plan.power.find(({ id }) => kind === 'board-power' && id === spot.id)?.plug;
+        return { box: spot.box, says: plug ? `the socket for the ${termName(plug)}` : placeName(kind, place) };
+      }
     }
     return undefined;
   };
@@ -55,10 +59,7 @@ export function BoardDrawing({ board, mark, joints = [] }: BoardDrawingProps) {
   const shapes: Shape[] = boardShapes(plan, { x: 0, y: 0 }, new Set());
   if (marked) shapes.push({ is: 'box', box: marked.box, look: 'place' });
   const rings = joints.flatMap(({ place }) => find(place) ?? []);
-  const label =
-    marked && mark
-      ? `Board ${board.name}: ${placeName(marked.kind, mark)} is marked.`
-      : `Board ${board.name}, ports at the left.`;
+  const label = marked ? `Board ${board.name}: ${marked.says} is marked.` : `Board ${board.name}, ports at the left.`;
   const [w, h] = [plan.w + 2 * margin, plan.h + 2 * margin];
   // Rings are drawn in pixels: at this scale a board is about as wide as a phone.
   const scale = 1.3;

@@ -9,7 +9,11 @@ export function StepDrawing({ card, step }: { card: JobCard; step: CardStep }) {
   const ids = new Set(card.list.map((listed) => listed.part));
   const board = content.parts.find((part): part is Motherboard => part.class === 'motherboard' && ids.has(part.id));
   if (!board) return null;
-  const place = step.joint?.split(' → ')[1];
+  // The end of the joint that is on the board: a place of its own, or its need for a lead of the supply.
+  const place = step.joint
+    ?.split(' → ')
+    .reverse()
+    .find((end) => end.startsWith('motherboard-'));
   return (
     <div class="card-drawings">
       <BoardDrawing board={board} {...(place === undefined ? {} : { mark: place })} />
