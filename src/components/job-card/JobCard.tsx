@@ -16,6 +16,7 @@ import { JobRuler } from '../job-ruler/JobRuler.tsx';
 import { link } from '../link.ts';
 import { CardPaper } from './CardPaper.tsx';
 import { OneStep } from './OneStep.tsx';
+import { useArrival } from './use-arrival.ts';
 import { WholeList } from './WholeList.tsx';
 import './job-card.css';
 
@@ -104,6 +105,7 @@ type BenchProps = {
 function AtTheBench({ card, report, bench, unknown, miscounted, exampleName }: BenchProps) {
   const standing = progress.value?.cards.get(card.id);
   const done = useMemo(() => new Set(standing?.ticked.keys() ?? []), [standing]);
+  /** The step the student asked for; empty once they have moved and want whatever is next. */
   const [asked, setAsked] = useState<string | undefined>();
   const [whole, setWhole] = useState(false);
   const [arrived, setArrived] = useState<string | undefined>();
@@ -145,7 +147,6 @@ function AtTheBench({ card, report, bench, unknown, miscounted, exampleName }: B
                 : `Step ${step.n} of ${card.steps.length}`
               : 'All done'}
           </b>
-          <span class="card-chapter">{step ? chapterOf(card, step.chapter) : card.title}</span>
           <span>{step && `done about ${clock(left)}`}</span>
         </p>
         <button type="button" class="card-ruler" aria-expanded={whole} onClick={() => setWhole(!whole)}>
@@ -154,8 +155,12 @@ function AtTheBench({ card, report, bench, unknown, miscounted, exampleName }: B
             done={done.size}
             here={step?.n}
             holds={holds}
-            label={`${done.size} of ${card.steps.length} steps done. ${whole ? 'Close' : 'Open'} the whole list.`}
+            label={`${done.size} of ${card.steps.length} steps done.`}
           />
+          <span class="card-under">
+            <span>{step ? chapterOf(card, step.chapter) : card.title}</span>
+            <span class="card-all">{whole ? 'Back to the step' : 'All steps'}</span>
+          </span>
         </button>
         {deviceState.value.kind === 'no-room' && (
           <p class="card-unsaved" role="alert">
@@ -191,11 +196,11 @@ function AtTheBench({ card, report, bench, unknown, miscounted, exampleName }: B
           done={done}
           measured={standing?.measured.get(step.key)}
           open={open}
-          goTo={setAsked}
+          goTo={(key) => setAsked(key ?? '')}
           takeFocus={asked !== undefined}
         />
       ) : (
-        <Finished card={card} />
+        <Finished card={card} takeFocus={asked !== undefined} />
       )}
     </>
   );
@@ -236,10 +241,13 @@ function NotYet({ report, unknown, miscounted }: Pick<BenchProps, 'report' | 'un
   );
 }
 
-function Finished({ card }: { card: Card }) {
+function Finished({ card, takeFocus }: { card: Card; takeFocus: boolean }) {
+  const heading = useArrival(takeFocus);
   return (
     <div class="card-step">
-      <h1 tabIndex={-1}>All {card.steps.length} steps are done.</h1>
+      <h1 ref={heading} tabIndex={-1}>
+        All {card.steps.length} steps are done.
+      </h1>
       <p>The list is complete. Keep a file of your logbook and hand it to the instructor.</p>
       <p>
         <a class="button button-main" href={link('logbook/')}>

@@ -1,10 +1,12 @@
 /** One step, large enough to read at arm's length; ticking it is a claim that the state is true. */
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import type { CardStep, JobCard } from '../../procedures/types.ts';
 import { mayBeDone, nextStep, restingOn } from '../../procedures/working.ts';
+import { count } from '../../wording/phrases.ts';
 import { record } from '../device/device.ts';
 import { CautionBlock } from './CautionBlock.tsx';
 import { StepDrawing } from './StepDrawing.tsx';
+import { useArrival } from './use-arrival.ts';
 
 type Props = {
   card: JobCard;
@@ -20,11 +22,7 @@ type Props = {
 
 export function OneStep(props: Props) {
   const { card, step, done, goTo, takeFocus } = props;
-  const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => {
-    if (takeFocus) heading.current?.focus();
-  }, [takeFocus]);
-
+  const heading = useArrival(takeFocus);
   const before = card.steps[step.n - 2];
   const isDone = done.has(step.key);
   const waitsFor = card.steps.find((one) => step.after.includes(one.key) && !done.has(one.key));
@@ -32,7 +30,6 @@ export function OneStep(props: Props) {
   return (
     <>
       <article class="card-step">
-        <p class="card-chapter-small">{card.chapters.find((one) => one.id === step.chapter)?.title}</p>
         {step.cautions.map((caution) => (
           <CautionBlock key={caution.text} {...caution} />
         ))}
@@ -114,6 +111,19 @@ function Dock({ back, goTo, children }: DockProps) {
   );
 }
 
+/** Says what is missing, and takes the hand to it: `field` is a selector. */
+function NotYet({ field, children }: { field: string; children: preact.ComponentChildren }) {
+  return (
+    <button
+      type="button"
+      class="card-tick card-tick-not-yet"
+      onClick={() => document.querySelector<HTMLElement>(field)?.focus()}
+    >
+      {children}
+    </button>
+  );
+}
+
 /** After a tick the card goes to the first step that is not done. */
 async function tick({ card, step, done, open, goTo }: Props): Promise<void> {
   if (done.has(step.key) || !mayBeDone(step, done)) return;
@@ -125,10 +135,11 @@ async function tick({ card, step, done, open, goTo }: Props): Promise<void> {
 function TickButton(props: Props) {
   const last = props.step.n === props.card.steps.length;
   return (
-    <button type="button" class="card-tick" onClick={() => void tick(props)}>
+    // The second of two quick taps would claim a state that nobody has looked at.
+    <button type="button" class="card-tick" onClick={(event) => event.detail < 2 && void tick(props)}>
       <span class="card-box" aria-hidden="true" />
       <span>
-        {props.step.claim}. {last ? 'That was the last' : 'Next step'}
+        {props.step.claim}. <span class="card-next">{last ? 'That was the last' : 'Next step'}</span>
       </span>
     </button>
   );
@@ -145,31 +156,34 @@ function DoneDock({ card, step, done, goTo, before }: Props & { before: CardStep
     }
     goTo(step.key);
   }
+  if (sure) {
+    return (
+      <div class="card-dock">
+        <button type="button" class="button card-back" onClick={() => setSure(false)}>
+          Leave it
+        </button>
+        <button type="button" class="card-tick" onClick={() => void takeBack()}>
+          Take it back
+          {resting.length > 0 &&
+            `, and with it the ${count(resting.length, 'later step that rests', 'later steps that rest')} on it`}
+        </button>
+      </div>
+    );
+  }
   return (
     <>
       <p class="card-done">
         Done.{' '}
-        {sure ? (
-          <>
-            {resting.length > 0 &&
-              `${resting.length} later ${resting.length === 1 ? 'step rests' : 'steps rest'} on it. `}
-            <button type="button" class="card-plain" onClick={() => void takeBack()}>
-              {resting.length > 0 ? `Take back all ${resting.length + 1}` : 'Take it back'}
-            </button>{' '}
-            <button type="button" class="card-plain" onClick={() => setSure(false)}>
-              Leave it
-            </button>
-          </>
-        ) : (
-          <button type="button" class="card-plain" onClick={() => setSure(true)}>
-            It is not so after all
-          </button>
-        )}
+        <button type="button" class="card-plain" onClick={() => setSure(true)}>
+          It is not so after all
+        </button>
       </p>
       <Dock back={before} goTo={goTo}>
         <button type="button" class="card-tick" onClick={() => goTo(after?.key)}>
           <span class="card-box card-box-done" aria-hidden="true" />
-          <span>{step.claim}. Go on</span>
+          <span>
+            {step.claim}. <span class="card-next">Go on</span>
+          </span>
         </button>
       </Dock>
     </>
@@ -180,6 +194,7 @@ function MeasureDock(props: Props & { before: CardStep | undefined }) {
   const { card, step, measured, open, before, goTo } = props;
   const [text, setText] = useState(measured === undefined ? '' : String(measured));
   const [trouble, setTrouble] = useState('');
+  const says = useRef<HTMLParagraphElement>(null);
   const { measure } = step;
   if (!measure) return null;
   const { quantity, unit, low, high, instrument, ifOut } = measure;
@@ -193,6 +208,8 @@ function MeasureDock(props: Props & { before: CardStep | undefined }) {
     setTrouble('');
     await open();
     await record({ act: 'value-measured', card: card.id, step: step.key, value });
+    // What it comes to stands under the field, where the buttons at the thumb may cover it.
+    requestAnimationFrame(() => says.current?.scrollIntoView({ block: 'nearest' }));
   }
   return (
     <>
@@ -215,7 +232,7 @@ function MeasureDock(props: Props & { before: CardStep | undefined }) {
             Note it
           </button>
         </p>
-        <p id="measure-says" role="status">
+        <p ref={says} id="measure-says" role="status">
           {trouble ||
             (measured === undefined
               ? ''
@@ -228,7 +245,7 @@ function MeasureDock(props: Props & { before: CardStep | undefined }) {
         {within ? (
           <TickButton {...props} />
         ) : (
-          <p class="card-tick card-tick-not-yet">{measured === undefined ? 'One value to measure' : 'Stopped here'}</p>
+          <NotYet field="#measured">{measured === undefined ? 'One value to measure' : 'Stopped here'}</NotYet>
         )}
       </Dock>
     </>
@@ -306,12 +323,14 @@ function HoldDock(props: Props & { before: CardStep | undefined }) {
         {ready ? (
           <button type="button" class="card-tick" onClick={() => void pass()}>
             <span class="card-box" aria-hidden="true" />
-            <span>{step.claim}. Next step</span>
+            <span>
+              {step.claim}. <span class="card-next">Next step</span>
+            </span>
           </button>
         ) : (
-          <p class="card-tick card-tick-not-yet">
+          <NotYet field={alone ? '.card-self input:not(:checked)' : '#initials'}>
             {alone ? `${toLook} more to look at` : written.length === 0 ? 'Initials still to write' : '1 more letter'}
-          </p>
+          </NotYet>
         )}
       </Dock>
     </>

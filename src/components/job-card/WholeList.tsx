@@ -1,11 +1,14 @@
 /** The whole card at a glance; any step can be opened from it. */
+import { useEffect, useRef } from 'preact/hooks';
 import type { JobCard } from '../../procedures/types.ts';
 
 type Props = { card: JobCard; done: ReadonlySet<string>; here: string | undefined; choose: (key: string) => void };
 
 export function WholeList({ card, done, here, choose }: Props) {
+  const list = useRef<HTMLElement>(null);
+  useEffect(() => list.current?.querySelector<HTMLElement>('[aria-current]')?.focus(), []);
   return (
-    <nav class="card-whole" aria-label="All steps">
+    <nav ref={list} class="card-whole" aria-label="All steps">
       {card.chapters.map((chapter) => (
         <section key={chapter.id}>
           <h2>{chapter.title}</h2>
