@@ -150,8 +150,7 @@ function leftOff(events: readonly LogEvent[], known: Progress): Pick<Waiting, 'o
 
 /** `events` are the logbook's entries, oldest first, and `known` what they come to. */
 export function nowFor(course: FrontCourse, events: readonly LogEvent[], known: Progress | undefined): Now {
-  const [first] = course.evenings;
-  if (!known || known.entries === 0) return begin(first);
+  if (!known || known.entries === 0) return begin(course);
   const tasks = waiting(course, known);
   const left = leftOff(events, known);
   const main = tasks.find(({ of, id }) => left?.of === of && left.id === id) ?? tasks[0];
@@ -178,14 +177,20 @@ export function nowFor(course: FrontCourse, events: readonly LogEvent[], known: 
   };
 }
 
-function begin(evening: Evening | undefined): Now {
+/** Nobody knows yet who looks, so the other two who may are shown their way as well. */
+function begin({ evenings }: FrontCourse): Now {
+  const [evening] = evenings;
   const lesson = evening?.lessons[0];
+  const card = evenings.find((one) => one.card)?.card;
   if (!evening || !lesson) return { where: '', heading: 'The course has no sheet yet.', says: '', others: [] };
   return {
     where: `Evening ${evening.n}, ${evening.day}: ${evening.title}`,
     heading: `Begin with sheet ${lesson.sheet}: ${lesson.title}`,
     says: `About ${lesson.minutes} minutes. What you do is kept on this device and nowhere else.`,
     main: { path: lessonPath(lesson), says: `Begin with sheet ${lesson.sheet}` },
-    others: [],
+    others: [
+      ...(card ? [{ path: cardPath(card), says: 'Parts on the bench already? Open the job card' }] : []),
+      { path: 'register/', says: 'You teach? Open the register' },
+    ],
   };
 }

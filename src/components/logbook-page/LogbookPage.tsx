@@ -292,7 +292,7 @@ function StartOver() {
       >
         {entries === 0 ? 'Nothing to start over from' : 'Start over'}
       </button>
-      <p role="status">{done && 'The logbook on this device is empty.'}</p>
+      <p role="status">{done && entries === 0 && 'The logbook on this device is empty.'}</p>
     </>
   );
 }
