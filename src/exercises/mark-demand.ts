@@ -21,7 +21,7 @@ export function markDemand(demand: Demand, chosen: Chosen): Judged {
   if (over) {
     return {
       why: `The list holds ${over.holds} for ${over.name}, where the brief asks for ${asked(over)}, so the demand is not judged.`,
-      more: `Take off ${over.holds - over.to} from ${over.name}.`,
+      more: `Leave out ${over.holds - over.to} of ${over.name}.`,
     };
   }
   const held = chosen.held.filter(({ part }) => part.class === demand.class);

@@ -62,10 +62,10 @@ function whatIsAmiss({ held, offShelf, unknown, positions }: Chosen): Judged | u
     (place) => `${place.holds || 'none'} for ${place.name}, where the brief asks for ${asked(place)}`,
   );
   const adds = amiss.filter(({ holds, from }) => holds < from).map((p) => `${p.from - p.holds} for ${p.name}`);
-  const drops = amiss.filter(({ holds, to }) => holds > to).map((p) => `${p.holds - p.to} from ${p.name}`);
+  const drops = amiss.filter(({ holds, to }) => holds > to).map((p) => `${p.holds - p.to} of ${p.name}`);
   return {
     why: `The list holds ${gaps.join('; ')}. A list is judged as a whole, so it earns this only when it is complete.`,
-    more: [adds.length > 0 && `Add ${series(adds)}.`, drops.length > 0 && `Take off ${series(drops)}.`]
+    more: [adds.length > 0 && `Add ${series(adds)}.`, drops.length > 0 && `Leave out ${series(drops)}.`]
       .filter(Boolean)
       .join(' '),
   };

@@ -140,7 +140,7 @@ describe('a list that is no answer to the brief', () => {
   test('a list with two cases is not judged as a whole', () => {
     const { earned, line } = marksOf(times('lodden-hull', 2));
     expect(earned).toEqual([0, 0, 0, 0, 0, 2, 1]);
-    expect(line('complete').more).toBe('Take off 1 from “case”.');
+    expect(line('complete').more).toBe('Leave out 1 of “case”.');
   });
 
   test('five modules where four are asked for show nothing of the memory', () => {

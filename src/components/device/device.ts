@@ -49,7 +49,7 @@ async function open(): Promise<void> {
       },
     });
     await refresh();
-    // `from` is not looked at: any other page's entry means reading again.
+    // An entry made on another page means reading again.
     others?.addEventListener('message', () => void refresh());
   } catch {
     noRoom();

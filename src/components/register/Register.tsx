@@ -7,7 +7,7 @@ import { makeRegister } from '../../register/register.ts';
 import type { LogbookFile, Register as RegisterData, Row } from '../../register/types.ts';
 import { byId } from '../../units/ids.ts';
 import { capital, count } from '../../wording/phrases.ts';
-import { showTime } from '../../wording/progress.ts';
+import { localTime } from '../front/local-time.ts';
 import { JobRuler } from '../job-ruler/JobRuler.tsx';
 import { link } from '../link.ts';
 import './register.css';
@@ -95,7 +95,7 @@ function told(register: RegisterData, files: number): string {
     .at(-1);
   const from = `${capital(count(register.rows.length, 'student', 'students'))} from ${count(files, 'file', 'files')}.`;
   const set = register.aside.length > 0 ? ` ${register.aside.length} set aside.` : '';
-  return `${from}${set}${newest ? ` The newest entry is from ${showTime(newest)}.` : ''}`;
+  return `${from}${set}${newest ? ` The newest entry was made ${localTime(newest)}.` : ''}`;
 }
 
 type DropProps = {
@@ -301,7 +301,7 @@ function StudentRow({ row, register, name }: { row: Row; register: RegisterData;
         )}
       </td>
       <td data-label="Now">{card ? <Now card={card} /> : '–'}</td>
-      <td data-label="Last entry">{row.lastAt ? showTime(row.lastAt) : 'none'}</td>
+      <td data-label="Last entry">{row.lastAt ? localTime(row.lastAt) : 'none'}</td>
       <td data-label="To keep" class="register-keep">
         <button
           type="button"
@@ -348,7 +348,7 @@ function ExerciseCell({ one }: { one: Row['exercises'][number] }) {
         {one.title}: {best.marks} of {one.of}
       </summary>
       <p class="register-small">
-        Best of {one.attempts}, {showTime(best.at)}.
+        Best of {one.attempts}, handed in {localTime(best.at)}.
         {one.noted.map(([field, value]) => ` Measured by the student: ${field} ${value}.`)}
       </p>
       <ul>
