@@ -64,7 +64,7 @@ test('a student reads, chooses, hands in, builds and keeps the file', async ({ p
 
   await test.step('nothing is lost when the page is loaded again', async () => {
     // The last choice is on the device before the page goes.
-    await expect(page.getByText(/on this device,/).first()).toBeAttached();
+    await expect(page.getByText(/on this device at/).first()).toBeAttached();
     await page.waitForTimeout(300);
     await page.reload();
     await show(page, 'Drawers');

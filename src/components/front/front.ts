@@ -1,7 +1,7 @@
 /** Brings the front page up to the logbook on this device. Without script it stands as for somebody who has not begun. */
 import { deviceState, logbook, progress, saveFile } from '../device/device.ts';
 import { link } from '../link.ts';
-import { localTime } from './local-time.ts';
+import { localTime } from '../local-time.ts';
 import { type FrontCourse, nowFor, statesOf } from './now.ts';
 
 const at = <T extends Element = HTMLElement>(name: string) => document.querySelector<T>(`[data-front="${name}"]`);

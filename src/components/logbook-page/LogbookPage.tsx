@@ -5,8 +5,8 @@ import { useId, useRef, useState } from 'preact/hooks';
 import type { Logbook } from '../../logbook/types.ts';
 import { count } from '../../wording/phrases.ts';
 import { deviceState, logbook, progress, record, restore, saveFile, startOver } from '../device/device.ts';
-import { localTime } from '../front/local-time.ts';
 import { link } from '../link.ts';
+import { localTime } from '../local-time.ts';
 import './logbook-page.css';
 
 export type LogbookPageProps = {

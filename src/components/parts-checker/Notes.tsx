@@ -8,6 +8,7 @@ import { sayFinding } from '../../fit/say.ts';
 import { canBeNoted } from '../../parts/noted.ts';
 import type { Part } from '../../parts/part.ts';
 import { fieldName, fieldUnit } from '../../wording/data-sheet.ts';
+import { count } from '../../wording/phrases.ts';
 import { placeName } from '../../wording/places.ts';
 import { link } from '../link.ts';
 import { Note } from '../note/Note.tsx';
@@ -42,7 +43,7 @@ export function Notes({ checker, zones, drawingId }: NotesProps) {
       {notes.length === 0 && checker.list.value.length === 0 && <p>Notes appear here as you choose.</p>}
       {toChoose.length > 0 && (
         <details class="checker-more">
-          <summary>Still to choose: {toChoose.length} needs wait for a part</summary>
+          <summary>Still to choose: {count(toChoose.length, 'need waits', 'needs wait')} for a part</summary>
           <ul>
             {[...new Set(toChoose.map((finding) => sayFinding(finding).headline))].map((headline) => (
               <li key={headline}>{headline}</li>

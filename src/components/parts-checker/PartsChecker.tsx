@@ -6,9 +6,9 @@ import { CaseDrawing } from '../../drawings/CaseDrawing.tsx';
 import { type CaseView, drawCase } from '../../drawings/case-drawing.ts';
 import { type Leader, runLeaders } from '../../drawings/leaders.ts';
 import type { Note, Point } from '../../drawings/shapes.ts';
-import { showTime } from '../../wording/progress.ts';
 import { deviceState, logbook } from '../device/device.ts';
 import { link } from '../link.ts';
+import { localTime } from '../local-time.ts';
 import { type MarkedVerdict, VerdictMark } from '../verdict-mark/VerdictMark.tsx';
 import { Cabinet } from './Cabinet.tsx';
 import './checker.css';
@@ -232,6 +232,8 @@ function Sheet({ checker }: { checker: Checker }) {
             aria-pressed={checker.view.value === one}
             onClick={() => {
               checker.view.value = one;
+              // A view is read from its top, however far down the one before was.
+              requestAnimationFrame(() => root.current?.scrollIntoView({ block: 'start' }));
             }}
           >
             <b>{dockNames[one]}</b>
@@ -299,7 +301,7 @@ function savedSays(): string {
   const state = deviceState.value;
   if (logbook.value === undefined) return notRead;
   if (state.kind === 'no-room') return 'this browser keeps nothing; keep a file of your logbook';
-  return state.savedAt === undefined ? 'nothing yet' : `on this device, ${showTime(state.savedAt)}`;
+  return state.savedAt === undefined ? 'nothing yet' : `on this device ${localTime(state.savedAt)}`;
 }
 
 /** The list with prices: what paper and screen readers have instead of drawers. */

@@ -7,9 +7,9 @@ import { makeRegister } from '../../register/register.ts';
 import type { LogbookFile, Register as RegisterData, Row } from '../../register/types.ts';
 import { byId } from '../../units/ids.ts';
 import { capital, count } from '../../wording/phrases.ts';
-import { localTime } from '../front/local-time.ts';
 import { JobRuler } from '../job-ruler/JobRuler.tsx';
 import { link } from '../link.ts';
+import { localTime } from '../local-time.ts';
 import './register.css';
 
 const mostFiles = 200;
