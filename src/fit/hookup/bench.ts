@@ -149,7 +149,7 @@ function orderNeeds({ needs, places, kinds }: Problem): readonly Asking[] {
   );
 }
 
-/** By rank, then id, then way; ways of one place together. */
+/** Places by rank, then id, then way; a spot has the turn of its first way. */
 function laySpots(
   places: readonly Place[],
   stores: ReadonlyMap<ResourceId, Store>,

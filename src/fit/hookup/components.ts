@@ -49,8 +49,8 @@ function isFixed(draft: Draft, index: number): boolean {
 }
 
 /**
- * Whatever the others have, a place is left for it, so a best hookup joins it, unless it stands and
- * it makes no difference to what hangs on it. No loop runs through it: its places are there already.
+ * Whatever the others have, a place is left for it, so what waits for it need not be solved with it: a
+ * best hookup joins it, or it stands. No loop runs through it, as its own places wait for nothing open.
  */
 function isCertain(draft: Draft, index: number): boolean {
   const { bench, candidates, wanters } = draft;

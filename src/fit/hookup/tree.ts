@@ -77,8 +77,8 @@ function settles(trial: Trial): boolean {
   for (const [row, all] of trial.choices.entries()) {
     if (picks[row]) continue;
     const rows = [...trial.choices.keys()].filter((other) => other >= row && isSame(all, trial.choices[other] ?? []));
-    for (const [index, choice] of cheapest(all, rows.length, trial.fill).entries())
-      picks[rows[index] as number] = choice;
+    const choices = cheapest(all, rows.length, trial.fill);
+    for (const [index, choice] of choices.entries()) picks[rows[index] as number] = choice;
   }
   for (const [row, choice] of picks.entries()) trial.decide(row, choice);
   if (trial.cost() === totalOf(picks)) return true;
