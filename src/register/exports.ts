@@ -127,6 +127,20 @@ const passedBy = (passed: { by: 'initials' | 'self'; initials?: string }) =>
 const escapes: Record<string, string> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' };
 const html = (text: string) => text.replace(/[&<>"']/g, (one) => escapes[one] ?? one);
 
+/**
+ * The progress page's style. The site's content policy names its digest: a page opened from the register is held to
+ * the policy of the register.
+ */
+export const progressStyle = `
+@page { margin: 15mm }
+body { font: 12pt/1.4 "Atkinson Hyperlegible Next", "DejaVu Sans", sans-serif; color: #000; background: #fff; max-width: 180mm; margin: 8mm auto; padding: 0 4mm }
+h1 { font-size: 20pt; margin: 0 0 2mm } h2 { font-size: 15pt; margin: 7mm 0 2mm; border-top: .5mm solid; padding-top: 2mm } h3 { font-size: 12pt; margin: 5mm 0 1mm }
+table { border-collapse: collapse; width: 100% } th, td { border-bottom: .18mm solid #666; padding: 1.2mm 2mm 1.2mm 0; text-align: left; vertical-align: top; overflow-wrap: anywhere }
+tr, h2, h3 { break-inside: avoid } h2, h3 { break-after: avoid } p { margin: 1mm 0 }
+th, .lines td:nth-child(2) { white-space: nowrap } .lines td:first-child { width: 38% } .holds td:last-child { width: 42% } h3 + p { margin-bottom: 2mm }
+dl { display: grid; grid-template-columns: repeat(4, 1fr); border: .5mm solid; margin: 8mm 0 0 } dl div { padding: 1.5mm 3mm; border-right: .18mm solid; overflow-wrap: anywhere } div:last-child { border: 0 } dt { font-size: 10pt } dd { margin: 0; font-weight: 700 }
+`;
+
 /** A progress page for one student: a whole HTML document without script, made to be printed on A4 or US Letter. */
 export function progressPage(row: Row, course: string, content: string): string {
   const lessons = row.lessons.map(
@@ -142,11 +156,11 @@ export function progressPage(row: Row, course: string, content: string): string 
     );
     const noted = one.noted.map(([field, value]) => `${html(field)} ${value}`).join(', ');
     return `${head}<p>Best of ${one.attempts}, handed in ${showTime(one.best.at)}.${noted ? ` Measured by the student: ${noted}.` : ''}</p>
-<table><thead><tr><th>For</th><th>Marks</th><th>Why</th></tr></thead><tbody>${lines.join('\n')}</tbody></table>`;
+<table class="lines"><thead><tr><th>For</th><th>Marks</th><th>Why</th></tr></thead><tbody>${lines.join('\n')}</tbody></table>`;
   });
   const card = row.card
     ? `<p>${html(row.card.title)}, revision ${row.card.revision}: ${row.card.done} of ${row.card.of} steps done. Now: ${html(whereNow(row))}${row.card.now ? `, “${html(row.card.now.action)}”` : ''}.</p>
-<table><thead><tr><th>Hold point</th><th>What</th><th>Passed</th></tr></thead><tbody>${row.card.holds
+<table class="holds"><thead><tr><th>Hold point</th><th>What</th><th>Passed</th></tr></thead><tbody>${row.card.holds
         .map(
           (hold) =>
             `<tr><td>${hold.n}</td><td>${html(hold.action)}</td><td>${hold.passed ? `${html(passedBy(hold.passed))}, ${showTime(hold.passed.at)}` : 'not yet'}</td></tr>`,
@@ -161,14 +175,7 @@ ${row.card.measured.map((one) => `<p>Measured at step ${one.n}: ${html(one.quant
 <html lang="en-GB"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
 <title>Progress: ${html(row.student)}</title>
-<style>
-@page { margin: 15mm }
-body { font: 12pt/1.4 "Atkinson Hyperlegible Next", "DejaVu Sans", sans-serif; color: #000; background: #fff; max-width: 180mm; margin: 8mm auto; padding: 0 4mm }
-h1 { font-size: 20pt; margin: 0 0 2mm } h2 { font-size: 15pt; margin: 7mm 0 2mm; border-top: .5mm solid; padding-top: 2mm } h3 { font-size: 12pt; margin: 5mm 0 1mm }
-table { border-collapse: collapse; width: 100% } th, td { border-bottom: .18mm solid #666; padding: 1.2mm 2mm 1.2mm 0; text-align: left; vertical-align: top; overflow-wrap: anywhere }
-tr, h2, h3 { break-inside: avoid } h2, h3 { break-after: avoid } p { margin: 1mm 0 }
-dl { display: grid; grid-template-columns: repeat(auto-fit, minmax(40mm, 1fr)); border: .5mm solid; margin: 8mm 0 0 } dl div { padding: 1.5mm 3mm; border-right: .18mm solid } dt { font-size: 10pt } dd { margin: 0; font-weight: 700 }
-</style></head><body>
+<style>${progressStyle}</style></head><body>
 <h1>Progress: ${html(row.student)}</h1>
 <p>${row.lastAt ? `Logbook up to ${showTime(row.lastAt)}.` : 'The logbook has no entries.'}</p>
 <h2>Lessons</h2>

@@ -86,6 +86,8 @@ test('an instructor reads a class, sees one row a student and keeps the tables',
     const popup = await waiting;
     await expect(popup.getByRole('heading', { name: 'Progress: Bench 2' })).toBeVisible();
     await expect(popup.getByText(`${full} of ${full}`).first()).toBeVisible();
+    // Its style is inside it, and the policy of the site lets it in.
+    await expect(popup.locator('table').first()).toHaveCSS('border-collapse', 'collapse');
   });
 });
 

@@ -9,7 +9,7 @@ import { byId } from '../../units/ids.ts';
 import { capital, count } from '../../wording/phrases.ts';
 import { JobRuler } from '../job-ruler/JobRuler.tsx';
 import { link } from '../link.ts';
-import { localTime } from '../local-time.ts';
+import { localTime, shortTime } from '../local-time.ts';
 import './register.css';
 
 const mostFiles = 200;
@@ -301,7 +301,7 @@ function StudentRow({ row, register, name }: { row: Row; register: RegisterData;
         )}
       </td>
       <td data-label="Now">{card ? <Now card={card} /> : '–'}</td>
-      <td data-label="Last entry">{row.lastAt ? localTime(row.lastAt) : 'none'}</td>
+      <td data-label="Last entry">{row.lastAt ? shortTime(row.lastAt) : 'none'}</td>
       <td data-label="To keep" class="register-keep">
         <button
           type="button"
@@ -345,7 +345,10 @@ function ExerciseCell({ one }: { one: Row['exercises'][number] }) {
   return (
     <details>
       <summary>
-        {one.title}: {best.marks} of {one.of}
+        {one.title}:{' '}
+        <span class="register-marks">
+          {best.marks} of {one.of}
+        </span>
       </summary>
       <p class="register-small">
         Best of {one.attempts}, handed in {localTime(best.at)}.
@@ -357,7 +360,7 @@ function ExerciseCell({ one }: { one: Row['exercises'][number] }) {
             <b>
               {line.marks} of {line.of}
             </b>{' '}
-            {line.says} {line.why} {line.more}
+            {line.says}. {line.why} {line.more}
           </li>
         ))}
       </ul>
