@@ -168,10 +168,11 @@ function AtTheBench({ card, report, bench, unknown, miscounted, exampleName }: B
             <a href={link('logbook/')}>Keep a file</a> before you go.
           </p>
         )}
-        {bench.from === 'example' && (
+        {bench.from === 'example' && done.size === 0 && (
           <p class="card-note">
-            This is the card for “{exampleName}”. Hand in a list of your own in an exercise and the card is made for
-            your parts.
+            This is the card for “{exampleName}”.{' '}
+            <a href={link('lessons/fit/choosing-for-a-purpose/')}>Hand in a list of your own</a> and the card is made
+            for your parts.
           </p>
         )}
         {arrived && asked === undefined && done.size > 0 && next && (
