@@ -268,3 +268,24 @@ test('a drawer opens its tray and closes it again', async ({ page }) => {
   await page.locator(`#${choosing.id}-drawer-supply`).click();
   await expect(tray).toBeHidden();
 });
+
+test('on a small phone each step shows caution, action and button at once, and a second quick tap claims nothing', async ({
+  page,
+}, info) => {
+  test.skip(info.project.name === 'laptop', 'It is about the phone.');
+  await page.setViewportSize({ width: 360, height: 640 });
+  await page.goto('/card/current-desktop/');
+  const tick = page.locator('button.card-tick:not(.card-tick-not-yet)');
+  await tick.dblclick();
+  await expect(page.getByText(/^Step 2 of/)).toBeVisible();
+  for (let n = 2; n <= 20; n += 1) {
+    await expect(page.getByText(new RegExp(`^Step ${n} of`))).toBeVisible();
+    for (const seen of await page.locator('.card-step .caution, .card-step h1').all()) {
+      await expect(seen).toBeInViewport({ ratio: 1 });
+    }
+    const action = await page.locator('.card-step h1').boundingBox();
+    const dock = await page.locator('.card-dock').boundingBox();
+    expect((action?.y ?? 0) + (action?.height ?? 0)).toBeLessThanOrEqual(dock?.y ?? 0);
+    await tick.click();
+  }
+});
