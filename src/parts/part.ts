@@ -24,6 +24,17 @@ export const partClasses: readonly PartClass[] = [
   'monitor',
 ];
 
+/** The classes without which nothing can be built; the rest depends on the purpose. */
+export const neededClasses: readonly PartClass[] = [
+  'chassis',
+  'motherboard',
+  'processor',
+  'cooler',
+  'memory-module',
+  'storage-drive',
+  'power-supply',
+];
+
 /** What people read for a class: "case", where code says `chassis`. */
 export const classNames: Record<PartClass, { one: string; many: string; short: string }> = {
   chassis: { one: 'case', many: 'cases', short: 'Case' },

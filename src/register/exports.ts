@@ -154,7 +154,7 @@ export function progressPage(row: Row, course: string, content: string): string 
       (line) =>
         `<tr><td>${html(line.says)}</td><td>${showMarks(line.marks, line.of)}</td><td>${html([line.why, line.more].filter(Boolean).join(' '))}</td></tr>`,
     );
-    const noted = one.noted.map(([field, value]) => `${html(field)} ${value}`).join(', ');
+    const noted = one.noted.map(({ what, value, unit }) => `${html(what)} ${value} ${unit}`).join(', ');
     return `${head}<p>Best of ${one.attempts}, handed in ${showTime(one.best.at)}.${noted ? ` Measured by the student: ${noted}.` : ''}</p>
 <table class="lines"><thead><tr><th>For</th><th>Marks</th><th>Why</th></tr></thead><tbody>${lines.join('\n')}</tbody></table>`;
   });

@@ -9,10 +9,11 @@ import { type CardProgress, type Progress, progressOf } from '../logbook/progres
 import { type ReadLogbook, readLogbook, tooLarge } from '../logbook/read.ts';
 import type { Logbook, Remark } from '../logbook/types.ts';
 import { resolveList } from '../parts/list.ts';
-import { withNoted } from '../parts/noted.ts';
+import { canBeNoted, withNoted } from '../parts/noted.ts';
 import { faultyTicks, tailor } from '../procedures/tailor.ts';
 import type { CardStep } from '../procedures/types.ts';
 import { byId } from '../units/ids.ts';
+import { fieldName, fieldUnit } from '../wording/data-sheet.ts';
 import { count } from '../wording/phrases.ts';
 import type { CardRow, ExerciseRow, LessonRow, LogbookFile, Register, Row } from './types.ts';
 
@@ -129,8 +130,20 @@ function exerciseRow(exercise: Content['exercises'][number], progress: Progress,
     of: exercise.rubric.reduce((sum, line) => sum + line.marks, 0),
     ...(best ? { best } : {}),
     missed: missedIn(marked.at(-1)),
-    noted: [...noted].sort(([a], [b]) => byId(a, b)),
+    noted: notedIn(noted, content),
   };
+}
+
+/** Only measures that were used: of a part that exists, in a field that can be noted. */
+function notedIn(noted: ReadonlyMap<string, number>, content: Content): ExerciseRow['noted'] {
+  return [...noted]
+    .sort(([a], [b]) => byId(a, b))
+    .flatMap(([key, value]) => {
+      const dot = key.lastIndexOf('.');
+      const field = key.slice(dot + 1);
+      const part = content.parts.find(({ id }) => id === key.slice(0, dot));
+      return part && canBeNoted(field) ? [{ what: fieldName(field, part.name), value, unit: fieldUnit(field) }] : [];
+    });
 }
 
 /** A finding's id begins with its rule's. */

@@ -26,8 +26,8 @@ export type ExerciseRow = {
   best?: Marked & { at: string };
   /** Rules that the list or answer last handed in lost marks by, by id. */
   missed: string[];
-  /** Measures the student took, on which the marks rest: `<part>.<field>` and the value. */
-  noted: [string, number][];
+  /** Measures the student took, on which the marks rest: "Height of the Skarn Tall", 155, "mm". */
+  noted: { what: string; value: number; unit: string }[];
 };
 
 export type CardRow = {

@@ -195,6 +195,16 @@ test('a list that does not fit has no job card, and says why', async ({ page }) 
   await expect(page.locator('.card-tick')).toHaveCount(0);
 });
 
+test('a list without a processor has no job card either', async ({ page }) => {
+  await page.goto('/card/current-desktop/#list=lodden-30.fennick-550.no-such-part');
+  await expect(page.getByRole('heading', { name: 'Not ready to build' })).toBeVisible();
+  await expect(page.getByText('The list has no processor.')).toBeVisible();
+  await expect(page.getByText('“no-such-part” is not a part of this course.')).toBeVisible();
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.locator('.paper-step')).toHaveCount(0);
+  await expect(page.getByText('The list has no processor.')).toBeVisible();
+});
+
 test('a measure that the maker does not give can be taken and written down', async ({ page }) => {
   const { id } = choosing;
   await page.goto(`/exercises/${id}/`);

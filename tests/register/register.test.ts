@@ -72,6 +72,25 @@ describe('marks', () => {
     expect(row.remarks.map((one) => one.id)).toEqual(['changed-afterwards']);
   });
 
+  test('a measure the student took is named with its part and its unit; one of no part is passed over', () => {
+    const [part] = content.parts.filter((one) => one.class === 'cooler' && one.heightMm === undefined);
+    const took = (id: string, field: string): Act => ({
+      act: 'measure-noted',
+      exercise: choosing.id,
+      part: id,
+      field,
+      value: 155,
+    });
+    const acts = [
+      named,
+      took(part?.id ?? '', 'heightMm'),
+      took('moon-rocket', 'heightMm'),
+      took(part?.id ?? '', 'fan'),
+    ];
+    const row = only([book('a.json', aLogbook(acts))]);
+    expect(chosen(row)?.noted).toEqual([{ what: `Height of the ${part?.name}`, value: 155, unit: 'mm' }]);
+  });
+
   test('an answer to an exercise that is not in the course is named and passed over', () => {
     const row = only([book('a.json', aLogbook([named, { ...right, exercise: 'yacht-club' }, right]))]);
     expect(row.remarks.map((one) => one.says)).toEqual([

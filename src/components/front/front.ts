@@ -50,7 +50,8 @@ function showNow(): void {
 }
 
 function showSet(): void {
-  const states = statesOf(course, progress.value);
+  const now = nowFor(course, logbook.value?.events ?? [], progress.value);
+  const states = statesOf(course, progress.value, now);
   all('evening').forEach((evening, index) => {
     const state = states[index] ?? 'to-come';
     evening.dataset['state'] = state;

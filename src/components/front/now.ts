@@ -37,7 +37,9 @@ export type EveningState = 'done' | 'here' | 'to-come';
 export type Task = { path: string; says: string; minutes?: number };
 
 export type Now = {
-  /** Which evening it belongs to. */
+  /** Number of the evening it belongs to; absent when nothing waits. */
+  evening?: number;
+  /** That evening in words. */
   where: string;
   heading: string;
   says: string;
@@ -69,10 +71,11 @@ function isDone(evening: Evening, known: Progress): boolean {
   );
 }
 
-/** The first evening that is not done is where the student is; before the first entry, none is. */
-export function statesOf({ evenings }: FrontCourse, known: Progress | undefined): EveningState[] {
+/** The student is at the evening of the next act, else at the first that is not done; before the first entry, at none. */
+export function statesOf({ evenings }: FrontCourse, known: Progress | undefined, now?: Now): EveningState[] {
   if (!known || known.entries === 0) return evenings.map(() => 'to-come');
-  const here = evenings.findIndex((evening) => !isDone(evening, known));
+  const at = evenings.findIndex(({ n }) => n === now?.evening);
+  const here = at < 0 ? evenings.findIndex((evening) => !isDone(evening, known)) : at;
   return evenings.map((evening, at) => (isDone(evening, known) ? 'done' : at === here ? 'here' : 'to-come'));
 }
 
@@ -169,6 +172,7 @@ export function nowFor(course: FrontCourse, events: readonly LogEvent[], known: 
       mayBegin && task.path !== main.task.path && tasks.findIndex((one) => one.task.path === task.path) === at,
   );
   return {
+    evening: evening.n,
     where: `Evening ${evening.n} of ${course.evenings.length}, ${evening.day}: ${evening.title}`,
     heading: `${main.begun ? 'Go on with' : main.of === 'exercise' ? 'Now you:' : main.of === 'card' ? 'Open' : 'Read'} ${main.task.says}`,
     says: main.says,
@@ -184,6 +188,7 @@ function begin({ evenings }: FrontCourse): Now {
   const card = evenings.find((one) => one.card)?.card;
   if (!evening || !lesson) return { where: '', heading: 'The course has no sheet yet.', says: '', others: [] };
   return {
+    evening: evening.n,
     where: `Evening ${evening.n}, ${evening.day}: ${evening.title}`,
     heading: `Begin with sheet ${lesson.sheet}: ${lesson.title}`,
     says: `About ${lesson.minutes} minutes. What you do is kept on this device and nowhere else.`,

@@ -7,7 +7,7 @@ import type { FitReport } from '../../fit/report.ts';
 import { sayFinding } from '../../fit/say.ts';
 import { textToList } from '../../parts/address.ts';
 import { resolveList } from '../../parts/list.ts';
-import type { PartsList } from '../../parts/part.ts';
+import { classNames, neededClasses, type PartsList } from '../../parts/part.ts';
 import { tailor } from '../../procedures/tailor.ts';
 import type { JobCard as Card, Procedure } from '../../procedures/types.ts';
 import { minutesLeft, nextStep } from '../../procedures/working.ts';
@@ -67,57 +67,49 @@ export function JobCard({ procedureId, example, exampleName }: Props) {
     if (!procedure) return undefined;
     const { input, unknown, miscounted } = resolveList(bench.list, content.parts);
     const report = judge(input);
-    return { report, unknown: [...unknown, ...bench.unread], miscounted, card: tailor(procedure, bench.list, report) };
+    const here = new Set(report.units.map((unit) => unit.class));
+    const amiss = [
+      ...[...unknown, ...bench.unread].map((part) => `“${part}” is not a part of this course.`),
+      ...miscounted.map((part) => `No machine holds so many of “${part}”.`),
+      ...neededClasses.filter((one) => !here.has(one)).map((one) => `The list has no ${classNames[one].one}.`),
+    ];
+    return { report, amiss, card: tailor(procedure, bench.list, report) };
   }, [procedure, bench]);
 
   if (!procedure || !made) return <p>There is no procedure of this name in the course.</p>;
-  const { card, report, unknown, miscounted } = made;
+  const { card, report, amiss } = made;
+  const blocked = report.overall === 'does-not-fit' || amiss.length > 0;
   return (
     <>
       <div class="card-screen">
         {!found ? (
           <p role="status">Reading your logbook.</p>
+        ) : blocked ? (
+          <NotYet report={report} amiss={amiss} />
         ) : (
-          <AtTheBench
-            card={card}
-            report={report}
-            bench={bench}
-            unknown={unknown}
-            miscounted={miscounted}
-            exampleName={exampleName}
-          />
+          <AtTheBench card={card} bench={bench} exampleName={exampleName} />
         )}
       </div>
-      <CardPaper card={card} forWhom={progress.value?.student} />
+      {!blocked && <CardPaper card={card} forWhom={progress.value?.student} />}
     </>
   );
 }
 
-type BenchProps = {
-  card: Card;
-  report: FitReport;
-  bench: Bench;
-  unknown: string[];
-  miscounted: string[];
-  exampleName: string;
-};
+type BenchProps = { card: Card; bench: Bench; exampleName: string };
 
-function AtTheBench({ card, report, bench, unknown, miscounted, exampleName }: BenchProps) {
+function AtTheBench({ card, bench, exampleName }: BenchProps) {
   const standing = progress.value?.cards.get(card.id);
   const done = useMemo(() => new Set(standing?.ticked.keys() ?? []), [standing]);
   /** The step the student asked for; empty once they have moved and want whatever is next. */
   const [asked, setAsked] = useState<string | undefined>();
   const [whole, setWhole] = useState(false);
   const [arrived, setArrived] = useState<string | undefined>();
-  const blocked = report.overall === 'does-not-fit' || unknown.length + miscounted.length > 0;
 
   // Where the student was when this card came up, and not at each step since.
   useEffect(() => {
     setAsked(undefined);
     setArrived(standing?.lastAt);
   }, [card.id]);
-
-  if (blocked) return <NotYet report={report} unknown={unknown} miscounted={miscounted} />;
 
   const open = () =>
     standing
@@ -209,7 +201,7 @@ function AtTheBench({ card, report, bench, unknown, miscounted, exampleName }: B
 
 const chapterOf = (card: Card, id: string) => card.chapters.find((chapter) => chapter.id === id)?.title;
 
-function NotYet({ report, unknown, miscounted }: Pick<BenchProps, 'report' | 'unknown' | 'miscounted'>) {
+function NotYet({ report, amiss }: { report: FitReport; amiss: string[] }) {
   const faults = report.findings.filter(
     (one) => one.verdict === 'does-not-fit' && (one.severity === 'hazard' || one.severity === 'blocker'),
   );
@@ -218,11 +210,8 @@ function NotYet({ report, unknown, miscounted }: Pick<BenchProps, 'report' | 'un
       <h1>Not ready to build</h1>
       <p>A job card is made for a list that fits. This one does not fit yet:</p>
       <ul>
-        {unknown.map((part) => (
-          <li key={part}>“{part}” is not a part of this course.</li>
-        ))}
-        {miscounted.map((part) => (
-          <li key={part}>No machine holds so many of “{part}”.</li>
+        {amiss.map((says) => (
+          <li key={says}>{says}</li>
         ))}
         {faults.map((one) => {
           const words = sayFinding(one);

@@ -190,11 +190,18 @@ type Order = 'help' | 'student' | 'lessons' | 'marks' | 'steps' | 'last';
 const read = (row: Row) => row.lessons.filter((lesson) => lesson.read).length;
 const marks = (row: Row) => row.exercises.reduce((sum, one) => sum + (one.best?.marks ?? 0), 0);
 
+/** Remarks that mean more than another edition or an older copy. */
+const troubles = ['cut-short', 'unreadable-entry', 'changed-afterwards', 'step-out-of-order', 'unknown-part'];
+
+/** Who waits for somebody first, then whose logbook is odd, then who is on the way, then who has no card yet. */
+function urgency({ card, remarks }: Row): number {
+  if (card?.now?.hold) return 0;
+  if (remarks.some(({ id }) => troubles.includes(id))) return 1;
+  return card?.now ? 2 : 3;
+}
+
 const orders: Record<Order, (a: Row, b: Row) => number> = {
-  help: (a, b) =>
-    Number(b.card?.now?.hold ?? false) - Number(a.card?.now?.hold ?? false) ||
-    b.remarks.length - a.remarks.length ||
-    (a.card?.done ?? 0) - (b.card?.done ?? 0),
+  help: (a, b) => urgency(a) - urgency(b) || (a.card?.done ?? 0) - (b.card?.done ?? 0),
   student: (a, b) => byId(a.student, b.student),
   lessons: (a, b) => read(b) - read(a),
   marks: (a, b) => marks(b) - marks(a),
@@ -352,7 +359,7 @@ function ExerciseCell({ one }: { one: Row['exercises'][number] }) {
       </summary>
       <p class="register-small">
         Best of {one.attempts}, handed in {localTime(best.at)}.
-        {one.noted.map(([field, value]) => ` Measured by the student: ${field} ${value}.`)}
+        {one.noted.map(({ what, value, unit }) => ` Measured by the student: ${what}, ${value} ${unit}.`)}
       </p>
       <ul>
         {best.lines.map((line) => (

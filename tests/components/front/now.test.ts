@@ -129,6 +129,14 @@ describe('how far each evening is', () => {
     expect(statesOf(course, having(read('parts/parts')))).toEqual(['done', 'here', 'to-come', 'to-come', 'to-come']);
   });
 
+  test('who went ahead to the bench is there, though an earlier sheet waits', () => {
+    const known = having(cardOpened, ticked('hold-mat'));
+    const at = course.evenings.findIndex((evening) => evening.card?.until === 'hold-mat');
+    const now = nowFor(course, [], known);
+    expect(statesOf(course, known, { ...now, evening: course.evenings[at + 1]?.n ?? 0 })[at + 1]).toBe('here');
+    expect(statesOf(course, known, { ...now, evening: course.evenings[at + 1]?.n ?? 0 })[0]).toBe('to-come');
+  });
+
   test('an evening with an exercise is not done before it is handed in', () => {
     expect(statesOf(course, having(...allRead))[1]).toBe('here');
     expect(statesOf(course, having(...allRead, handedIn))[1]).toBe('done');
