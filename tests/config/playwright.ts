@@ -10,6 +10,8 @@ export default defineConfig({
   fullyParallel: true,
   workers: 2,
   timeout: 120_000,
+  // A busy machine is no fault of the page.
+  expect: { timeout: 20_000 },
   reporter: [['list'], ['json', { outputFile: '../../test-results/browser.json' }]],
   use: {
     actionTimeout: 20_000,
