@@ -25,6 +25,8 @@ export type Progress = {
   answers: Map<string, number>;
   /** The list last chosen in each exercise. */
   lists: Map<ExerciseId, PartsList>;
+  /** The verdict last given to each statement, by exercise, then statement. */
+  verdicts: Map<ExerciseId, Map<string, 'fits' | 'does-not-fit' | 'cannot-tell'>>;
   /** Measures the student took where the maker gives none, by exercise, then `<part>.<field>`. */
   noted: Map<ExerciseId, Map<string, number>>;
   handedIn: Map<ExerciseId, { answer: Answer; at: string }[]>;
@@ -44,6 +46,7 @@ export function progressOf(events: readonly LogEvent[]): Progress {
     read: new Set(),
     answers: new Map(),
     lists: new Map(),
+    verdicts: new Map(),
     noted: new Map(),
     handedIn: new Map(),
     cards: new Map(),
@@ -74,6 +77,11 @@ function take(progress: Progress, event: LogEvent): void {
     case 'list-changed':
       progress.lists.set(event.exercise, event.list);
       return;
+    case 'verdict-given': {
+      const given = progress.verdicts.get(event.exercise) ?? new Map();
+      progress.verdicts.set(event.exercise, given.set(event.statement, event.verdict));
+      return;
+    }
     case 'measure-noted': {
       const noted = progress.noted.get(event.exercise) ?? new Map<string, number>();
       progress.noted.set(event.exercise, noted.set(`${event.part}.${event.field}`, event.value));

@@ -8,11 +8,12 @@ const text = (most: number) => z.string().max(most);
 const id = text(120);
 const listed = z.strictObject({ part: id, quantity: z.number().int().positive().max(99) });
 const list = z.array(listed).max(60);
+const verdict = z.enum(['fits', 'does-not-fit', 'cannot-tell']);
 const answer = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('choose'), list }),
   z.strictObject({
     kind: z.literal('misfits'),
-    verdicts: z.record(id, z.enum(['fits', 'does-not-fit', 'cannot-tell'])),
+    verdicts: z.record(id, verdict),
   }),
 ]);
 
@@ -35,6 +36,7 @@ export const logEvent = z.discriminatedUnion('act', [
     choice: z.number().int().min(0).max(99),
   }),
   z.strictObject({ ...link, act: z.literal('list-changed'), exercise: id, list }),
+  z.strictObject({ ...link, act: z.literal('verdict-given'), exercise: id, statement: id, verdict }),
   z.strictObject({
     ...link,
     act: z.literal('measure-noted'),

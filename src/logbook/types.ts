@@ -9,6 +9,7 @@ export type Act =
   | { act: 'lesson-read'; lesson: string }
   | { act: 'question-answered'; lesson: string; question: string; choice: number }
   | { act: 'list-changed'; exercise: ExerciseId; list: PartsList }
+  | { act: 'verdict-given'; exercise: ExerciseId; statement: string; verdict: 'fits' | 'does-not-fit' | 'cannot-tell' }
   | { act: 'measure-noted'; exercise: ExerciseId; part: string; field: string; value: number }
   | { act: 'handed-in'; exercise: ExerciseId; answer: Answer }
   | { act: 'card-opened'; card: string; procedure: string; revision: number; list: PartsList }

@@ -61,3 +61,22 @@ export async function choose(page: Page, exercise: string, position: string, lin
       .filter({ has: page.getByText(name, { exact: true }) })
       .click();
 }
+
+/** The entry last written to the logbook on this device, as text; waits for writing that is under way. */
+export function lastEntry(page: Page): Promise<string> {
+  return page.evaluate(
+    () =>
+      new Promise<string>((resolve, reject) => {
+        const opening = indexedDB.open('benchbook');
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const cursor = opening.result.transaction('events').objectStore('events').openCursor(null, 'prev');
+          cursor.onerror = () => reject(cursor.error);
+          cursor.onsuccess = () => {
+            opening.result.close();
+            resolve(JSON.stringify(cursor.result?.value ?? null));
+          };
+        };
+      }),
+  );
+}

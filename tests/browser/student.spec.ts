@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { readLogbook } from '../../src/logbook/read.ts';
-import { choose, choosing, content, expect, openDrawer, show, test } from './site.ts';
+import { choose, choosing, content, expect, lastEntry, openDrawer, show, test } from './site.ts';
 
 const nameOf = (part: string) => content.parts.find(({ id }) => id === part)?.name ?? part;
 const full = choosing.rubric.reduce((sum, line) => sum + line.marks, 0);
@@ -64,8 +64,8 @@ test('a student reads, chooses, hands in, builds and keeps the file', async ({ p
 
   await test.step('nothing is lost when the page is loaded again', async () => {
     // The last choice is on the device before the page goes.
-    await expect(page.getByText(/on this device at/).first()).toBeAttached();
-    await page.waitForTimeout(300);
+    const last = choosing.answer.at(-1)?.part ?? '';
+    await expect.poll(() => lastEntry(page)).toContain(last);
     await page.reload();
     await show(page, 'Drawers');
     for (const { position, parts } of choosing.shelf) {
@@ -220,6 +220,7 @@ test('a measure that the maker does not give can be taken and written down', asy
   await note.locator('input').fill('155');
   await note.getByRole('button', { name: 'Keep it' }).click();
   await expect(page.getByText('One measure you took')).toBeVisible();
+  await expect.poll(() => lastEntry(page)).toContain('measure-noted');
   await page.reload();
   await show(page, 'Notes');
   await expect(page.getByText('One measure you took')).toBeVisible();
@@ -232,6 +233,11 @@ test('what does not fit in the list on the table is found and explained', async 
   if (exercise?.kind !== 'misfits') throw new Error('The course has no exercise of this kind.');
   const statements = misfits.locator('.statement');
   await expect(statements).toHaveCount(exercise.statements.length);
+  await statements.first().getByText('Fits', { exact: true }).click();
+  await expect(misfits.getByRole('button', { name: `${exercise.statements.length - 1} more to judge` })).toBeVisible();
+  await expect.poll(() => lastEntry(page)).toContain('verdict-given');
+  await page.reload();
+  await expect(misfits.getByRole('button', { name: `${exercise.statements.length - 1} more to judge` })).toBeVisible();
   for (const statement of await statements.all()) await statement.getByText('Fits', { exact: true }).click();
   await misfits.getByRole('button', { name: 'Hand in these verdicts' }).click();
   const marks = misfits.getByRole('heading', { name: /^\d+ of \d+ marks$/ });

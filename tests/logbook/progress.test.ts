@@ -38,3 +38,17 @@ test('every hand-in is kept, the last list is the one on the bench', () => {
   expect(progress.handedIn.get('e')?.map((one) => one.answer)).toEqual([choose('a'), choose('b')]);
   expect(progress.lists.get('e')).toEqual([{ part: 'b', quantity: 2 }]);
 });
+
+test('the verdict given last to a statement is the one that stands', () => {
+  const progress = progressOf(
+    aLogbook([
+      { act: 'verdict-given', exercise: 'e', statement: 'a', verdict: 'fits' },
+      { act: 'verdict-given', exercise: 'e', statement: 'b', verdict: 'fits' },
+      { act: 'verdict-given', exercise: 'e', statement: 'a', verdict: 'cannot-tell' },
+    ]).events,
+  );
+  expect([...(progress.verdicts.get('e') ?? [])]).toEqual([
+    ['a', 'cannot-tell'],
+    ['b', 'fits'],
+  ]);
+});

@@ -39,6 +39,7 @@ const act = fc.oneof(
     field: fc.constantFrom('heightMm', 'lengthMm', 'sustainedW', 'memory', '__proto__'),
     value: fc.integer({ min: 1, max: 900 }),
   }),
+  fc.record({ act: fc.constant('verdict-given' as const), exercise, statement: fc.string({ maxLength: 9 }), verdict }),
   fc.record({ act: fc.constant('handed-in' as const), exercise, answer }),
   fc.record({
     act: fc.constant('card-opened' as const),

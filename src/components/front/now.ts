@@ -113,7 +113,7 @@ function waiting({ evenings }: FrontCourse, known: Progress): Waiting[] {
             evening,
             of: 'exercise',
             id: one.id,
-            begun: known.lists.has(one.id),
+            begun: known.lists.has(one.id) || known.verdicts.has(one.id),
             mayBegin: begun || known.read.has(id),
             task: { path: exercisePath(one.id), says: one.title, minutes: one.minutes },
             says: `From sheet ${sheet}, not handed in yet. About ${one.minutes} minutes.`,

@@ -46,13 +46,18 @@ function Sheet({ exercise }: { exercise: MisfitsExercise }) {
   const marked = useMemo(() => (handed ? mark(exercise, handed, content.parts) : undefined), [exercise, handed]);
   const isAnswered = marked !== undefined && handed?.kind === 'misfits' && isSame(handed.verdicts, given);
 
-  // What was handed in stands in the answers when the page is opened again.
+  // What was given last, handed in or not, stands in the answers when the page is opened again.
   const isTaken = useRef(false);
   useEffect(() => {
     if (isTaken.current || !known) return;
     isTaken.current = true;
-    if (handed?.kind === 'misfits') setGiven((now) => ({ ...handed.verdicts, ...now }));
+    setGiven((now) => ({ ...Object.fromEntries(known.verdicts.get(id) ?? []), ...now }));
   });
+
+  function give(statement: string, verdict: (typeof choices)[number]): void {
+    setGiven({ ...given, [statement]: verdict });
+    void record({ act: 'verdict-given', exercise: id, statement, verdict });
+  }
 
   const report = useMemo(() => judge(resolveList(exercise.list, content.parts).input), [exercise]);
   const notes = useMemo(
@@ -131,7 +136,7 @@ function Sheet({ exercise }: { exercise: MisfitsExercise }) {
                       type="radio"
                       name={`${id}-${statement.id}`}
                       checked={given[statement.id] === choice}
-                      onChange={() => setGiven({ ...given, [statement.id]: choice })}
+                      onChange={() => give(statement.id, choice)}
                     />
                     <VerdictMark verdict={choice} word={words[choice]} />
                   </label>
