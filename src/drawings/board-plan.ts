@@ -26,7 +26,7 @@ export type BoardPlan = {
   holes: Point[];
 };
 
-/** Said with every drawing of a board. */
+/** Said on the sheet that explains the drawings. */
 export const boardConvention =
   'Slots for cards, the outline and the holes are where the board has them; socket, memory slots, plugs and M.2 slots stand at their usual positions.';
 

@@ -59,6 +59,10 @@ export function progressOf(events: readonly LogEvent[]): Progress {
   return progress;
 }
 
+/** Every measure the student took, whatever the exercise; of two of one kind the one of the later exercise. */
+export const allNoted = (progress: Progress | undefined): Map<string, number> =>
+  new Map([...(progress?.noted.values() ?? [])].flatMap((noted) => [...noted]));
+
 function take(progress: Progress, event: LogEvent): void {
   switch (event.act) {
     case 'named':

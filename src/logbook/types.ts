@@ -45,6 +45,7 @@ export type Remark = {
   id:
     | 'not-a-logbook'
     | 'too-large'
+    | 'not-opened'
     | 'newer-version'
     | 'cut-short'
     | 'foreign-field'

@@ -1,6 +1,7 @@
 /** What leaves the register: one table for the class, and per student a JSON file, a table and a page to print. */
 import Papa from 'papaparse';
 import { byId } from '../units/ids.ts';
+import { filePiece } from '../wording/file-name.ts';
 import { showMarks, showTime } from '../wording/progress.ts';
 import type { Register, Row } from './types.ts';
 
@@ -195,12 +196,7 @@ export function fileNames(register: Register): Map<string, string> {
   const names = new Map<string, string>();
   const used = new Map<string, number>();
   for (const row of [...register.rows].sort((a, b) => byId(a.key, b.key))) {
-    const plain =
-      row.student
-        .normalize('NFKD')
-        .toLowerCase()
-        .replace(/[^a-z0-9]+/g, '-')
-        .replace(/^-|-$/g, '') || 'student';
+    const plain = filePiece(row.student, 'student');
     const count = (used.get(plain) ?? 0) + 1;
     used.set(plain, count);
     names.set(row.key, count === 1 ? plain : `${plain}-${count}`);

@@ -5,11 +5,12 @@ import type { Marked } from '../exercises/types.ts';
 import { judge } from '../fit/judge.ts';
 import { rules } from '../fit/rules/index.ts';
 import { compareLogbooks } from '../logbook/compare.ts';
-import { type CardProgress, type Progress, progressOf } from '../logbook/progress.ts';
+import { allNoted, type CardProgress, type Progress, progressOf } from '../logbook/progress.ts';
 import { type ReadLogbook, readLogbook, tooLarge } from '../logbook/read.ts';
 import type { Logbook, Remark } from '../logbook/types.ts';
 import { resolveList } from '../parts/list.ts';
 import { canBeNoted, withNoted } from '../parts/noted.ts';
+import type { Part } from '../parts/part.ts';
 import { faultyTicks, tailor } from '../procedures/tailor.ts';
 import type { CardStep } from '../procedures/types.ts';
 import { byId } from '../units/ids.ts';
@@ -24,9 +25,8 @@ export function makeRegister(files: readonly LogbookFile[], content: Content): R
   const aside: Register['aside'] = [];
   const read: ReadFile[] = [];
   for (const file of [...files].sort((a, b) => byId(a.name, b.name))) {
-    const large = tooLarge(file.bytes);
-    const result: ReadLogbook =
-      large || file.text === undefined ? { sound: 0, remarks: large ? [large] : [] } : readLogbook(file.text);
+    const unread = tooLarge(file.bytes) ?? (file.text === undefined ? notOpened : undefined);
+    const result = unread ? { sound: 0, remarks: [unread] } : readLogbook(file.text ?? '');
     if (result.logbook) read.push({ ...result, file: file.name, logbook: result.logbook });
     else aside.push({ file: file.name, remarks: result.remarks });
   }
@@ -35,6 +35,9 @@ export function makeRegister(files: readonly LogbookFile[], content: Content): R
   rows.sort((a, b) => byId(a.student, b.student) || byId(a.key, b.key));
   return { content: content.fingerprint, rows, aside, missed: missedRules(rows, content) };
 }
+
+const remark = (id: Remark['id'], says: string): Remark => ({ id, says });
+const notOpened = remark('not-opened', 'The file could not be opened. A folder is not read: drop the files in it.');
 
 type Chosen = ReadFile & { key: string; older: string[] };
 
@@ -68,8 +71,6 @@ function withoutCopies(read: ReadFile[]): Chosen[] {
 const isCopy = (whole: ReadFile, one: ReadFile) =>
   ['same', 'older'].includes(compareLogbooks(whole.logbook, one.logbook));
 
-const remark = (id: Remark['id'], says: string): Remark => ({ id, says });
-
 function makeRow(read: Chosen, content: Content): Row {
   const { logbook, remarks } = read;
   // Where someone is may be read from every entry; what someone earned only from entries that prove themselves.
@@ -86,7 +87,8 @@ function makeRow(read: Chosen, content: Content): Row {
     remarks.push(remark('unknown-exercise', `It has an answer to "${exercise}", which this course does not have.`));
   }
   const last = all.lastCard === undefined ? undefined : all.cards.get(all.lastCard);
-  const card = last && cardRow(last, proved.cards.get(last.card), content, remarks);
+  const card =
+    last && cardRow(last, proved.cards.get(last.card), content, withNoted(content.parts, allNoted(all)), remarks);
   return {
     key: read.key,
     student: all.student?.trim() || 'no name',
@@ -156,6 +158,7 @@ function cardRow(
   shown: CardProgress,
   proved: CardProgress | undefined,
   content: Content,
+  parts: readonly Part[],
   remarks: Remark[],
 ): CardRow | undefined {
   const procedure = content.procedures.find((one) => one.id === shown.procedure);
@@ -173,7 +176,7 @@ function cardRow(
       ),
     );
   }
-  const { input, unknown, miscounted } = resolveList(shown.list, content.parts);
+  const { input, unknown, miscounted } = resolveList(shown.list, parts);
   const strange = [...unknown, ...miscounted];
   if (strange.length > 0) {
     const says = `The list of its job card has ${strange.join(', ')}, which this course does not have or not so many of.`;
@@ -221,7 +224,7 @@ function cardRow(
       .filter((step) => step.hold !== undefined)
       .map((step, index) => {
         const by = passed(step);
-        return { at: step.n, n: step.holdNumber ?? index + 1, action: step.action, ...(by ? { passed: by } : {}) };
+        return { at: step.n, n: index + 1, action: step.action, ...(by ? { passed: by } : {}) };
       }),
     measured: card.steps.flatMap((step) => {
       const value = shown.measured.get(step.key);

@@ -3,7 +3,7 @@ import type { Marked } from '../exercises/types.ts';
 import type { Remark } from '../logbook/types.ts';
 import type { PartsList } from '../parts/part.ts';
 
-/** One file as it was dropped. `text` is absent when the file was not opened because of its size. */
+/** One file as it was dropped. `text` is absent when the file is too large to be opened, or could not be. */
 export type LogbookFile = { name: string; bytes: number; text?: string };
 
 export type LessonRow = {

@@ -226,6 +226,31 @@ test('a measure that the maker does not give can be taken and written down', asy
   await expect(page.getByText('One measure you took')).toBeVisible();
 });
 
+test('a cooler that the student measured too tall has no job card', async ({ page }) => {
+  const list = choosing.answer.map(({ part, quantity }) => {
+    const isCooler = content.parts.some((one) => one.id === part && one.class === 'cooler');
+    return `${isCooler ? 'skarn-tall' : part}*${quantity}`;
+  });
+  const card = `/card/current-desktop/#list=${list.join('.')}`;
+  await page.goto(card);
+  await expect(page.getByText(/^Step 1 of/)).toBeVisible();
+  await page.goto(`/exercises/${choosing.id}/`);
+  await show(page, 'Drawers');
+  const inList = choosing.answer.find(({ part }) =>
+    content.parts.some((one) => one.id === part && one.class === 'chassis'),
+  );
+  await choose(page, choosing.id, 'case', inList ?? { part: 'lodden-30', quantity: 1 });
+  await choose(page, choosing.id, 'cooler', { part: 'skarn-tall', quantity: 1 });
+  await show(page, 'Notes');
+  const note = page.locator('.note', { has: page.locator('form') }).filter({ hasText: 'How tall is the cooler' });
+  await note.locator('input').fill('200');
+  await note.getByRole('button', { name: 'Keep it' }).click();
+  await expect.poll(() => lastEntry(page)).toContain('measure-noted');
+  await page.goto(card);
+  await expect(page.getByRole('heading', { name: 'Not ready to build' })).toBeVisible();
+  await expect(page.getByText(/mm too tall/)).toBeVisible();
+});
+
 test('what does not fit in the list on the table is found and explained', async ({ page }) => {
   await page.goto('/lessons/fit/how-parts-meet/');
   const misfits = page.locator('.misfits');

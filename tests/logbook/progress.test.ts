@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { progressOf } from '../../src/logbook/progress.ts';
+import { allNoted, progressOf } from '../../src/logbook/progress.ts';
 import { aLogbook } from '../helpers/logbook.ts';
 
 test('a step ticked and taken back is not done', () => {
@@ -51,4 +51,15 @@ test('the verdict given last to a statement is the one that stands', () => {
     ['a', 'cannot-tell'],
     ['b', 'fits'],
   ]);
+});
+
+test('measures of all exercises come together, and before the first entry there are none', () => {
+  const noted = (exercise: string, part: string, value: number) =>
+    ({ act: 'measure-noted', exercise, part, field: 'heightMm', value }) as const;
+  const { events } = aLogbook([noted('e', 'skarn-tall', 155), noted('f', 'corrow-32', 44)]);
+  expect([...allNoted(progressOf(events))]).toEqual([
+    ['skarn-tall.heightMm', 155],
+    ['corrow-32.heightMm', 44],
+  ]);
+  expect([...allNoted(undefined)]).toEqual([]);
 });

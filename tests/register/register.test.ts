@@ -180,6 +180,19 @@ describe('many files', () => {
     ]);
   });
 
+  test('a folder or a file that cannot be opened is told, and the rest is read', () => {
+    const register = makeRegister([{ name: 'evening-3', bytes: 4096 }, book('good.json', aLogbook([named]))], content);
+    expect(register.rows.length).toBe(1);
+    expect(register.aside).toEqual([
+      {
+        file: 'evening-3',
+        remarks: [
+          { id: 'not-opened', says: 'The file could not be opened. A folder is not read: drop the files in it.' },
+        ],
+      },
+    ]);
+  });
+
   test('the same student twice gives one row, from the longer copy', () => {
     const early = aLogbook([named, empty]);
     const late = append(early, right, '2026-11-17T19:00:00.000Z');

@@ -9,6 +9,8 @@ import { append, emptyHead, logbookToText, newLogbook, nextEvent } from '../../l
 import { type Progress, progressOf } from '../../logbook/progress.ts';
 import type { Act, Logbook, LogEvent } from '../../logbook/types.ts';
 import { digestOf } from '../../units/digest.ts';
+import { filePiece } from '../../wording/file-name.ts';
+import { download } from '../download.ts';
 
 export type DeviceState =
   /** Entries are safe on this device; `savedAt` is the time of the last one. */
@@ -114,29 +116,14 @@ async function write(act: Act): Promise<void> {
   }
 }
 
-/** A file name a person can sort: `logbook-bench-7-2026-11-17.json`. */
-export function fileName(student: string | undefined, at: string): string {
-  const who = (student ?? 'no-name')
-    .normalize('NFKD')
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-|-$/g, '');
-  return `logbook-${who || 'no-name'}-${at.slice(0, 10)}.json`;
-}
-
-/** Records that a file was kept, and hands the whole logbook to the browser as a download. */
+/** Records that a file was kept, and hands the whole logbook to the browser: `logbook-bench-7-2026-11-17.json`. */
 export async function saveFile(): Promise<void> {
   await record({ act: 'file-kept' });
   const book = logbook.value;
   if (!book) return;
-  const url = URL.createObjectURL(new Blob([logbookToText(book)], { type: 'application/json' }));
-  const link = document.createElement('a');
-  link.href = url;
-  link.download = fileName(progress.value?.student, new Date().toISOString());
-  document.body.append(link);
-  link.click();
-  link.remove();
-  setTimeout(() => URL.revokeObjectURL(url), 10_000);
+  const who = filePiece(progress.value?.student ?? '', 'no-name');
+  const day = new Date().toISOString().slice(0, 10);
+  download(`logbook-${who}-${day}.json`, logbookToText(book), 'application/json');
 }
 
 /** Puts a logbook read from a file on this device. Only for a device whose own logbook is empty or an older copy of it. */

@@ -5,15 +5,19 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import { judge } from '../../fit/judge.ts';
 import type { FitReport } from '../../fit/report.ts';
 import { sayFinding } from '../../fit/say.ts';
+import { allNoted } from '../../logbook/progress.ts';
 import { textToList } from '../../parts/address.ts';
 import { resolveList } from '../../parts/list.ts';
-import { classNames, neededClasses, type PartsList } from '../../parts/part.ts';
+import { withNoted } from '../../parts/noted.ts';
+import { classNames, neededClasses, type Part, type PartsList } from '../../parts/part.ts';
 import { tailor } from '../../procedures/tailor.ts';
 import type { JobCard as Card, Procedure } from '../../procedures/types.ts';
 import { minutesLeft, nextStep } from '../../procedures/working.ts';
 import { deviceState, logbook, progress, record } from '../device/device.ts';
 import { JobRuler } from '../job-ruler/JobRuler.tsx';
 import { link } from '../link.ts';
+import { localTime, wallClock } from '../local-time.ts';
+import { isFault } from '../parts-checker/sort-findings.ts';
 import { CardPaper } from './CardPaper.tsx';
 import { OneStep } from './OneStep.tsx';
 import { useArrival } from './use-arrival.ts';
@@ -28,36 +32,46 @@ type Props = {
   exampleName: string;
 };
 
-type Bench = { list: PartsList; from: 'address' | 'logbook' | 'handed-in' | 'example'; unread: string[] };
+type Bench = {
+  list: PartsList;
+  from: 'address' | 'logbook' | 'handed-in' | 'example';
+  unread: string[];
+  /** The course's parts, with the student's own measures where the maker gives none. */
+  parts: readonly Part[];
+};
+
+/** The exercise in which a list for this procedure is chosen. */
+const exerciseFor = (procedure: string) =>
+  content.exercises.find((one) => one.kind === 'choose' && one.procedure === procedure);
 
 /** The list of the address, else of the card last opened, else the one last handed in, else the example. */
-function findList(procedure: Procedure, example: PartsList): Bench {
+function findBench(procedure: Procedure, example: PartsList): Bench {
+  const known = progress.value;
+  const bench = { unread: [], parts: withNoted(content.parts, allNoted(known)) };
   const asked = new URLSearchParams(location.hash.slice(1)).get('list');
   if (asked) {
     const { list, unread } = textToList(asked);
-    if (list.length > 0) return { list, from: 'address', unread };
+    if (list.length > 0) return { ...bench, list, from: 'address', unread };
   }
-  const known = progress.value;
   const last = known?.lastCard === undefined ? undefined : known.cards.get(known.lastCard);
-  if (last && last.procedure === procedure.id) return { list: last.list, from: 'logbook', unread: [] };
-  for (const exercise of content.exercises) {
-    const answer = known?.handedIn.get(exercise.id)?.at(-1)?.answer;
-    if (exercise.kind === 'choose' && exercise.procedure === procedure.id && answer?.kind === 'choose') {
-      return { list: answer.list, from: 'handed-in', unread: [] };
-    }
-  }
-  return { list: example, from: 'example', unread: [] };
+  if (last && last.procedure === procedure.id) return { ...bench, list: last.list, from: 'logbook' };
+  const answer = known?.handedIn.get(exerciseFor(procedure.id)?.id ?? '')?.at(-1)?.answer;
+  if (answer?.kind === 'choose') return { ...bench, list: answer.list, from: 'handed-in' };
+  return { ...bench, list: example, from: 'example' };
 }
 
 export function JobCard({ procedureId, example, exampleName }: Props) {
   const procedure = content.procedures.find((one) => one.id === procedureId);
   const [found, setFound] = useState<Bench | undefined>();
-  const bench = useMemo<Bench>(() => found ?? { list: example, from: 'example', unread: [] }, [found, example]);
+  const bench = useMemo<Bench>(
+    () => found ?? { list: example, from: 'example', unread: [], parts: content.parts },
+    [found, example],
+  );
   const isRead = logbook.value !== undefined;
 
   useEffect(() => {
     if (!isRead || !procedure) return undefined;
-    const look = () => setFound(findList(procedure, example));
+    const look = () => setFound(findBench(procedure, example));
     look();
     window.addEventListener('hashchange', look);
     return () => window.removeEventListener('hashchange', look);
@@ -65,7 +79,7 @@ export function JobCard({ procedureId, example, exampleName }: Props) {
 
   const made = useMemo(() => {
     if (!procedure) return undefined;
-    const { input, unknown, miscounted } = resolveList(bench.list, content.parts);
+    const { input, unknown, miscounted } = resolveList(bench.list, bench.parts);
     const report = judge(input);
     const here = new Set(report.units.map((unit) => unit.class));
     const amiss = [
@@ -85,7 +99,7 @@ export function JobCard({ procedureId, example, exampleName }: Props) {
         {!found ? (
           <p role="status">Reading your logbook.</p>
         ) : blocked ? (
-          <NotYet report={report} amiss={amiss} />
+          <NotYet report={report} amiss={amiss} procedure={procedure.id} />
         ) : (
           <AtTheBench card={card} bench={bench} exampleName={exampleName} />
         )}
@@ -126,7 +140,7 @@ function AtTheBench({ card, bench, exampleName }: BenchProps) {
   const left = minutesLeft(card, done);
   const holds = card.steps
     .filter((one) => one.hold)
-    .map((one, index) => ({ at: one.n, n: one.holdNumber ?? index + 1, passed: done.has(one.key) }));
+    .map((one, index) => ({ at: one.n, n: index + 1, passed: done.has(one.key) }));
 
   return (
     <>
@@ -162,13 +176,12 @@ function AtTheBench({ card, bench, exampleName }: BenchProps) {
         )}
         {bench.from === 'example' && done.size === 0 && (
           <p class="card-note">
-            This is the card for “{exampleName}”.{' '}
-            <a href={link('lessons/fit/choosing-for-a-purpose/')}>Hand in a list of your own</a> and the card is made
-            for your parts.
+            This is the card for “{exampleName}”. <a href={listPage(card.procedure)}>Hand in a list of your own</a> and
+            the card is made for your parts.
           </p>
         )}
         {arrived && asked === undefined && done.size > 0 && next && (
-          <p class="card-note">You were here at {clockOf(arrived)}.</p>
+          <p class="card-note">You were here {localTime(arrived)}.</p>
         )}
       </header>
       {whole ? (
@@ -199,12 +212,17 @@ function AtTheBench({ card, bench, exampleName }: BenchProps) {
   );
 }
 
+/** Where a list for the procedure is chosen; the front page when no exercise is about it. */
+function listPage(procedure: string): string {
+  const exercise = exerciseFor(procedure);
+  return link(exercise ? `exercises/${exercise.id}/` : '');
+}
+
 const chapterOf = (card: Card, id: string) => card.chapters.find((chapter) => chapter.id === id)?.title;
 
-function NotYet({ report, amiss }: { report: FitReport; amiss: string[] }) {
-  const faults = report.findings.filter(
-    (one) => one.verdict === 'does-not-fit' && (one.severity === 'hazard' || one.severity === 'blocker'),
-  );
+type NotYetProps = { report: FitReport; amiss: string[]; procedure: string };
+
+function NotYet({ report, amiss, procedure }: NotYetProps) {
   return (
     <div class="card-not-yet">
       <h1>Not ready to build</h1>
@@ -213,7 +231,7 @@ function NotYet({ report, amiss }: { report: FitReport; amiss: string[] }) {
         {amiss.map((says) => (
           <li key={says}>{says}</li>
         ))}
-        {faults.map((one) => {
+        {report.findings.filter(isFault).map((one) => {
           const words = sayFinding(one);
           return (
             <li key={one.id}>
@@ -223,7 +241,7 @@ function NotYet({ report, amiss }: { report: FitReport; amiss: string[] }) {
         })}
       </ul>
       <p>
-        <a class="button button-main" href={link('lessons/fit/choosing-for-a-purpose/')}>
+        <a class="button button-main" href={listPage(procedure)}>
           Go back to the list
         </a>
       </p>
@@ -248,8 +266,5 @@ function Finished({ card, takeFocus }: { card: Card; takeFocus: boolean }) {
   );
 }
 
-const two = (n: number) => String(n).padStart(2, '0');
-const showClock = (date: Date) => `${two(date.getHours())}:${two(date.getMinutes())}`;
 /** The time on the wall so many minutes on. */
-const clock = (minutes: number) => showClock(new Date(Date.now() + minutes * 60_000));
-const clockOf = (iso: string) => showClock(new Date(iso));
+const clock = (minutes: number) => wallClock(new Date(Date.now() + minutes * 60_000));

@@ -1,5 +1,6 @@
 /** One step, large enough to read at arm's length; ticking it is a claim that the state is true. */
 import { useRef, useState } from 'preact/hooks';
+import { reachable } from '../../procedures/tailor.ts';
 import type { CardStep, JobCard } from '../../procedures/types.ts';
 import { mayBeDone, nextStep, restingOn } from '../../procedures/working.ts';
 import { count } from '../../wording/phrases.ts';
@@ -254,7 +255,8 @@ function MeasureDock(props: Props & { before: CardStep | undefined }) {
 
 function HoldDock(props: Props & { before: CardStep | undefined }) {
   const { card, step, done, open, before, goTo } = props;
-  const meanwhile = card.steps.find((one) => one.n > step.n && !one.hold && !done.has(one.key) && mayBeDone(one, done));
+  const free = new Set(reachable(card, done));
+  const meanwhile = card.steps.find((one) => one.n > step.n && !one.hold && free.has(one.key));
   const [alone, setAlone] = useState(false);
   const [initials, setInitials] = useState('');
   const [seen, setSeen] = useState<ReadonlySet<string>>(new Set());

@@ -4,7 +4,7 @@ import { batch, computed, effect, type ReadonlySignal, signal } from '@preact/si
 import type { Machine } from '../../drawings/case-plan.ts';
 import type { Largest } from '../../drawings/sheet-of.ts';
 import { mark } from '../../exercises/grade.ts';
-import type { ChooseExercise, Marked } from '../../exercises/types.ts';
+import type { Answer, ChooseExercise, Marked } from '../../exercises/types.ts';
 import { judge } from '../../fit/judge.ts';
 import type { Finding, FitReport } from '../../fit/report.ts';
 import { sayFinding } from '../../fit/say.ts';
@@ -183,15 +183,25 @@ export function openChecker(exercise: ChooseExercise) {
   };
 
   const handedIn = computed(() => known.value?.handedIn.get(id) ?? []);
-  const marksOf = (answer: unknown): Marked => mark(exercise, answer, parts.value);
+  // Every entry of the logbook makes the attempts anew; each is marked once for one set of measures.
+  const marksOf = computed(() => {
+    const marks = new Map<string, Marked>();
+    const all = parts.value;
+    return (answer: Answer): Marked => {
+      const key = JSON.stringify(answer);
+      const known = marks.get(key) ?? mark(exercise, answer, all);
+      marks.set(key, known);
+      return known;
+    };
+  });
   const last = computed(() => {
     const handed = handedIn.value.at(-1);
     if (handed?.answer.kind !== 'choose') return undefined;
-    const best = Math.max(...handedIn.value.map(({ answer }) => marksOf(answer).marks));
+    const best = Math.max(...handedIn.value.map(({ answer }) => marksOf.value(answer).marks));
     return {
       list: handed.answer.list,
       at: handed.at,
-      marked: marksOf(handed.answer),
+      marked: marksOf.value(handed.answer),
       best,
       isThis: isSame(handed.answer.list, list.value),
     };

@@ -7,23 +7,13 @@ import { makeRegister } from '../../register/register.ts';
 import type { LogbookFile, Register as RegisterData, Row } from '../../register/types.ts';
 import { byId } from '../../units/ids.ts';
 import { capital, count } from '../../wording/phrases.ts';
+import { download } from '../download.ts';
 import { JobRuler } from '../job-ruler/JobRuler.tsx';
 import { link } from '../link.ts';
 import { localTime, shortTime } from '../local-time.ts';
 import './register.css';
 
 const mostFiles = 200;
-
-function download(name: string, text: string, type: string): void {
-  const url = URL.createObjectURL(new Blob([text], { type }));
-  const anchor = document.createElement('a');
-  anchor.href = url;
-  anchor.download = name;
-  document.body.append(anchor);
-  anchor.click();
-  anchor.remove();
-  setTimeout(() => URL.revokeObjectURL(url), 10_000);
-}
 
 /** Opens the page to print in a tab of its own. */
 function openPage(text: string): void {
@@ -32,9 +22,15 @@ function openPage(text: string): void {
   setTimeout(() => URL.revokeObjectURL(url), 60_000);
 }
 
+/** A file that is too large is not opened; one that cannot be opened, such as a folder, keeps nobody else waiting. */
 async function readFile(file: File): Promise<LogbookFile> {
   const { name, size } = file;
-  return size > largestFile ? { name, bytes: size } : { name, bytes: size, text: await file.text() };
+  if (size > largestFile) return { name, bytes: size };
+  try {
+    return { name, bytes: size, text: await file.text() };
+  } catch {
+    return { name, bytes: size };
+  }
 }
 
 export function Register() {
