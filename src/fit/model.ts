@@ -52,7 +52,10 @@ export type KindName =
   | 'keyboard'
   | 'pointer'
   | 'mains'
-  | 'setting';
+  | 'setting'
+  | 'coprocessor-socket'
+  | 'light-header'
+  | 'monitor-mount';
 
 export type Need = {
   id: NeedId;

@@ -22,18 +22,63 @@ export type Finding = {
   missing?: string[];
 };
 
-export type BudgetName = 'power' | 'heat' | 'money';
+export type BudgetName =
+  | 'power'
+  | 'sustained-power'
+  | 'idle-power'
+  | 'excursion'
+  | 'rail'
+  | 'wall-power'
+  | 'running-cost'
+  | 'heat'
+  | 'air'
+  | 'sound'
+  | 'lanes'
+  | 'picture'
+  | 'memory'
+  | 'memory-bandwidth'
+  | 'money'
+  | 'footprint'
+  | 'weight';
 
-/** One budget with its working. Whole numbers: deciwatts for power and heat, cents for money. */
+/** Whole numbers of small units: no sum depends on its order. */
+export type BudgetUnit =
+  | 'deciwatt'
+  | 'milliamp'
+  | 'cent'
+  | 'cent-a-year'
+  | 'millikelvin'
+  | 'decilitre-a-second'
+  | 'millibel'
+  | 'megabyte-a-second'
+  | 'megabit-a-second'
+  | 'mebibyte'
+  | 'square-millimetre'
+  | 'gram';
+
+/** One line of the working: a part's share, or a figure that the formula puts in. */
+export type WorkingLine = {
+  /** Absent for a figure that belongs to no part. */
+  unit?: UnitId;
+  amount: number;
+  /** Where the amount is recorded on the part, or what the figure is. */
+  field: string;
+};
+
+/** One budget with its working. A list may have several of one name: a rail, a monitor, a slot each. */
 export type Budget = {
   name: BudgetName;
-  unit: 'deciwatt' | 'cent';
+  /** What tells it from others of its name: `12v`, `monitor-1`, `graphics-card-1`. */
+  of?: string;
+  unit: BudgetUnit;
   used: number;
   /** Absent when there is nothing that sets a limit, or its limit is not recorded. */
   limit?: number;
+  /** Units that set the limit, or that the budget is about: what a finding about it names. */
+  about: UnitId[];
   /** Units whose share is not recorded, so `used` is a floor. */
   unknown: UnitId[];
-  working: { unit: UnitId; amount: number; field: string }[];
+  working: WorkingLine[];
   formula: string;
   source: string;
 };

@@ -11,13 +11,19 @@
  *   whose number or amounts are not recorded (cannot tell).
  *
  * Needs of equal parts with equal facts are told once: `about` lists all their units.
- * - `at`: once per joint of the kind, with both ends.
+ * - `at`: once per joint of the kind, with both ends; of the two parts it sees only the fields that `reads` names, beside
+ *   the attributes of the need and the place.
  * - `joins`: once per combination of one unit of each class; reads only the fields it names.
- * - `gathers`: once, over all units of the classes it names, with the hookup.
- * - `budget`: once, on a computed budget.
+ * - `gathers`: once, over all units of the classes it names, with the joints of the kinds that `sees` names and, when
+ *   `asks` names them, answers of the brief.
+ * - `budget`: once for each computed budget of that name. A rule of severity hazard or blocker stands only on a budget
+ *   that is a total (a sum of whole-number amounts against a bound, `budgets/total.ts`), so that a solver can bound it.
+ *
+ * What a rule says it reads is all it gets: the compiler and a recording test hold it to that, and the solver builds
+ * its tables from it.
  */
-import type { Listed, Part, PartClass, PartOf } from '../parts/part.ts';
-import type { Attr, Basis, Joint, KindName, RuleId, Severity, Test, Unit, UnitId, Value, WhyLeft } from './model.ts';
+import type { Listed, Part, PartClass, PartId, PartOf } from '../parts/part.ts';
+import type { Attr, Basis, Joint, KindName, RuleId, Severity, Test, UnitId, Value, WhyLeft } from './model.ts';
 import type { Budget, BudgetName, Facts } from './report.ts';
 
 /** What a judgement returns; `missing` names fields as `<class or unit>.<field>`. */
@@ -60,6 +66,9 @@ export type Example = {
   title: string;
   /** Only these classes are in the list; each is the plain part of its class with these fields changed. A field set to undefined is not recorded. */
   parts: ExampleParts;
+  /** The plain parts are those of about 1990. */
+  shelf?: 'vintage';
+  brief?: JudgeBrief;
   verdict: 'fits' | 'does-not-fit' | 'cannot-tell' | 'does-not-apply';
 };
 
@@ -118,16 +127,6 @@ export type LeftRule = Identity<LeftFacts> & {
   /** A kind whose only test is the plug: the test bears this rule's id, and where it refuses every place the reason is `refused`. */
   plugTest?: { need: 'plug'; place: 'plug' };
 };
-/** `missing` of an `at`, `joins`, `gathers` or `budget` rule may name a class; the runner puts the units in its place. */
-export type JointEnds = {
-  joint: Joint;
-  need: { unit: Unit; attrs: Record<Attr, Value> };
-  place: { unit: Unit; attrs: Record<Attr, Value> };
-  /** Loss metered at this place, by quantity: how much more was wanted than can pass. */
-  lost: Record<string, number>;
-};
-export type JointRule<F extends Facts> = Identity<F> & { at: KindName; judge(ends: JointEnds): Judgement<F> };
-
 export type Fields = { [C in PartClass]?: readonly (keyof PartOf<C>)[] };
 type Read<J extends Fields> = {
   [C in keyof J & PartClass]: J[C] extends readonly (infer K extends keyof PartOf<C>)[]
@@ -139,6 +138,28 @@ export type JoinsRule<J extends Fields, F extends Facts> = Identity<F> & {
   judge(parts: Read<J>): Judgement<F>;
 };
 
+/** The part at one end of a joint: its class and name, and the fields that the rule reads of that class. */
+export type Seen<J extends Fields> =
+  | { [C in keyof J & PartClass]: { readonly class: C; readonly name: string } & Read<J>[C] }[keyof J & PartClass]
+  | { readonly class: Exclude<PartClass, keyof J>; readonly name: string };
+export type JointEnd<J extends Fields> = {
+  unit: { readonly id: UnitId; readonly part: Seen<J> };
+  attrs: Record<Attr, Value>;
+};
+/** `missing` of an `at`, `joins`, `gathers` or `budget` rule may name a class; the runner puts the units in its place. */
+export type JointEnds<J extends Fields = Fields> = {
+  joint: Joint;
+  need: JointEnd<J>;
+  place: JointEnd<J>;
+  /** Loss metered at this place, by quantity: how much more was wanted than can pass. */
+  lost: Record<string, number>;
+};
+export type JointRule<J extends Fields, F extends Facts> = Identity<F> & {
+  at: KindName;
+  reads: J;
+  judge(ends: JointEnds<J>): Judgement<F>;
+};
+
 type Many<J extends Fields> = {
   [C in keyof J & PartClass]: J[C] extends readonly (infer K extends keyof PartOf<C>)[]
     ? readonly ({ readonly unit: UnitId; readonly name: string } & { readonly [P in K]: PartOf<C>[P] | undefined })[]
@@ -147,7 +168,11 @@ type Many<J extends Fields> = {
 export type Gathered = { joints: readonly Joint[]; left: readonly WhyLeft[] };
 export type GathersRule<J extends Fields, F extends Facts> = Identity<F> & {
   gathers: J;
-  judge(parts: Many<J>, hookup: Gathered): Judgement<F>;
+  /** Joints of these kinds, and needs of these kinds left over, are all it is given of the hookup. None when absent. */
+  sees?: readonly KindName[];
+  /** Answers of the brief it may read. None when absent. */
+  asks?: readonly (keyof JudgeBrief)[];
+  judge(parts: Many<J>, hookup: Gathered, brief: JudgeBrief): Judgement<F>;
 };
 export type BudgetRule<F extends Facts> = Identity<F> & { budget: BudgetName; judge(budget: Budget): Judgement<F> };
 
@@ -157,19 +182,52 @@ export type AnyFacts = any;
 export type Rule =
   | RefusesRule
   | LeftRule
-  | JointRule<AnyFacts>
+  | JointRule<AnyFacts, AnyFacts>
   | JoinsRule<AnyFacts, AnyFacts>
   | GathersRule<AnyFacts, AnyFacts>
   | BudgetRule<AnyFacts>;
 
 export const refusesRule = (rule: RefusesRule): RefusesRule => rule;
 export const leftRule = (rule: LeftRule): LeftRule => rule;
-export const jointRule = <F extends Facts>(rule: JointRule<F>): JointRule<F> => rule;
+export const jointRule = <const J extends Fields, F extends Facts>(rule: JointRule<J, F>): JointRule<J, F> => rule;
 export const joinsRule = <const J extends Fields, F extends Facts>(rule: JoinsRule<J, F>): JoinsRule<J, F> => rule;
 export const gathersRule = <const J extends Fields, F extends Facts>(rule: GathersRule<J, F>): GathersRule<J, F> =>
   rule;
 export const budgetRule = <F extends Facts>(rule: BudgetRule<F>): BudgetRule<F> => rule;
 
-/** What the core judges: parts with quantities; the money a brief allows, if there is a brief. */
+/** What the core judges: parts with quantities. */
 export type JudgeInput = { part: Part; quantity: Listed['quantity'] }[];
-export type JudgeBrief = { budgetCents?: number };
+
+/** What is known of the person and the place a machine is for. Whatever is absent is not asked, and not judged. */
+export type JudgeBrief = {
+  /** The money there is, in cents. */
+  budgetCents?: number;
+  /** What comes out of the wall: 230, 120, … */
+  mainsVolts?: number;
+  /** Where the machine will stand, for the rules on emissions. */
+  usedAt?: 'home' | 'business';
+  /** True when the machine is built to be sold. */
+  forSale?: boolean;
+  /** Hours a day it is on, and what a kilowatt-hour costs, in tenths of a cent. */
+  hoursPerDay?: number;
+  tariffMilliEuros?: number;
+  /** The air it draws in, in degrees Celsius. */
+  roomCelsius?: number;
+  money?: MoneyTerms;
+};
+
+/** How the money of a list is worked out; all sums in cents, rates in tenths of a percent. */
+export type MoneyTerms = {
+  /** Which of a part's offers counts; the cheapest when absent. */
+  shop?: string;
+  /** Added to prices that are given without it. */
+  salesTaxPermille?: number;
+  /** What a shop that builds the machine puts on top of the parts. */
+  markUpPermille?: number;
+  /** Parts of the list sold together for one price. */
+  packages?: readonly { id: string; parts: readonly PartId[]; priceCents: number }[];
+  /** What is taken out and sold. */
+  resale?: readonly { part: PartId; cents: number }[];
+  /** What a shop takes off for what is handed in. */
+  tradeIn?: readonly { part: PartId; cents: number }[];
+};

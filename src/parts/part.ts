@@ -22,6 +22,20 @@ export const partClasses: readonly PartClass[] = [
   'power-supply',
   'fan',
   'monitor',
+  'bank-module',
+  'coprocessor',
+  'processor-board',
+  'bus-card',
+  'expansion-card',
+  'floppy-drive',
+  'fixed-disk',
+  'adapter',
+  'keyboard',
+  'pointer',
+  'monitor-arm',
+  'power-strip',
+  'operating-system',
+  'diskette',
 ];
 
 /** The classes without which nothing can be built; the rest depends on the purpose. */
@@ -47,6 +61,20 @@ export const classNames: Record<PartClass, { one: string; many: string; short: s
   'power-supply': { one: 'power supply', many: 'power supplies', short: 'Supply' },
   fan: { one: 'fan', many: 'fans', short: 'Fans' },
   monitor: { one: 'monitor', many: 'monitors', short: 'Monitor' },
+  'bank-module': { one: 'memory module for a bank', many: 'memory modules for banks', short: 'Bank memory' },
+  coprocessor: { one: 'coprocessor', many: 'coprocessors', short: 'Coprocessor' },
+  'processor-board': { one: 'processor board', many: 'processor boards', short: 'Plug-in' },
+  'bus-card': { one: 'bus card', many: 'bus cards', short: 'Bus card' },
+  'expansion-card': { one: 'expansion card', many: 'expansion cards', short: 'Card' },
+  'floppy-drive': { one: 'diskette drive', many: 'diskette drives', short: 'Diskettes' },
+  'fixed-disk': { one: 'fixed disk', many: 'fixed disks', short: 'Fixed disk' },
+  adapter: { one: 'cable or adapter', many: 'cables and adapters', short: 'Cable' },
+  keyboard: { one: 'keyboard', many: 'keyboards', short: 'Keyboard' },
+  pointer: { one: 'mouse', many: 'mice', short: 'Mouse' },
+  'monitor-arm': { one: 'monitor arm', many: 'monitor arms', short: 'Arm' },
+  'power-strip': { one: 'mains strip', many: 'mains strips', short: 'Mains' },
+  'operating-system': { one: 'operating system', many: 'operating systems', short: 'System' },
+  diskette: { one: 'box of diskettes', many: 'boxes of diskettes', short: 'Diskette' },
 };
 
 /** One line of a parts list: a part and how many of it, one or more. */

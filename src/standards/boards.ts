@@ -25,6 +25,19 @@ export const formFactors = {
     holes: ['C', 'F', 'H', 'J'],
     source: 'mini-itx-addendum',
   },
+  // The hole letters of these three are not published in the documents at hand; a board's own file may list them.
+  'full-at': { name: 'full AT', widthMm: 305, depthMm: 330, slots: 8, holes: [], source: 'board-outlines' },
+  'baby-at': { name: 'baby AT', widthMm: 216, depthMm: 330, slots: 8, holes: [], source: 'board-outlines' },
+  lpx: { name: 'LPX', widthMm: 330, depthMm: 229, slots: 3, holes: [], source: 'board-outlines' },
+  // From memory: the outline of SSI EEB; many boards sold under the name are smaller.
+  'e-atx': {
+    name: 'extended ATX',
+    widthMm: 305,
+    depthMm: 330,
+    slots: 7,
+    holes: ['A', 'C', 'F', 'G', 'H', 'J', 'K', 'L', 'M'],
+    source: 'from-memory',
+  },
 } as const;
 
 /** From one card's place to the next, in millimetres: 0.8 inch. */

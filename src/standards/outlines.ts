@@ -36,4 +36,8 @@ export const boardHoles = {
   atx: holesOf('atx'),
   'micro-atx': holesOf('micro-atx'),
   'mini-itx': holesOf('mini-itx'),
+  'e-atx': holesOf('e-atx'),
+  'full-at': holesOf('full-at'),
+  'baby-at': holesOf('baby-at'),
+  lpx: holesOf('lpx'),
 } as const;

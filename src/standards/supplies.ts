@@ -3,6 +3,9 @@ export const supplyShapes = {
   atx: { name: 'ATX', widthMm: 150, heightMm: 86, shortestMm: 140, source: 'atx12v-design-guide' },
   // The SFX outline is from memory: no published table of it was at hand, and one that was printed the low variant.
   sfx: { name: 'SFX', widthMm: 125, heightMm: 63.5, shortestMm: 100, source: 'from-memory' },
+  // From memory: outlines of the older supplies, drawn and never judged.
+  'full-at': { name: 'full AT', widthMm: 213, heightMm: 150, shortestMm: 150, source: 'from-memory' },
+  'baby-at': { name: 'baby AT', widthMm: 165, heightMm: 150, shortestMm: 150, source: 'from-memory' },
 } as const;
 
 /**

@@ -1,22 +1,10 @@
 /** What a part's file records, as a person reads it: the figures that decide a choice, in the order of a data sheet. */
-import type { Part } from '../parts/part.ts';
-import { showNumber } from '../units/money.ts';
+import type { Part, PartOf } from '../parts/part.ts';
+import { dataSheetOfMore } from './data-sheet-more.ts';
+import { type DataLine, line, measure, named, notRecorded, terms } from './sheet-lines.ts';
 import { termName } from './terms.ts';
 
-export type DataLine = { name: string; says: string };
-
-const notRecorded = 'not recorded';
-const measure = (value: number | undefined, unit: string): string =>
-  value === undefined ? notRecorded : `${showNumber(value)} ${unit}`;
-const named = (value: string | undefined): string => (value === undefined ? notRecorded : termName(value));
-const terms = (values: readonly string[] | undefined): string => {
-  if (values === undefined) return notRecorded;
-  if (values.length === 0) return 'none';
-  const counts = new Map<string, number>();
-  for (const value of values) counts.set(termName(value), (counts.get(termName(value)) ?? 0) + 1);
-  return [...counts].map(([name, n]) => (n === 1 ? name : `${n} × ${name}`)).join(', ');
-};
-const line = (name: string, says: string): DataLine => ({ name, says });
+export type { DataLine } from './sheet-lines.ts';
 
 export function dataSheet(part: Part): DataLine[] {
   switch (part.class) {
@@ -59,9 +47,12 @@ export function dataSheet(part: Part): DataLine[] {
         line(
           'Memory',
           part.memory === undefined
-            ? notRecorded
+            ? banksOf(part)
             : `${named(part.memory.generation)}, ${part.memory.slots.length} slots, ${measure(part.memory.moduleGb, 'GB')} a module`,
         ),
+        ...(part.busSlots
+          ? [line('Slots for bus cards', terms(part.busSlots.map(({ buses }) => buses.map(termName).join(' or '))))]
+          : []),
         line(
           'Slots for cards',
           terms(part.expansionSlots?.map(({ lengthLanes, lanes }) => `x${lengthLanes} with ${lanes} lanes`)),
@@ -151,8 +142,15 @@ export function dataSheet(part: Part): DataLine[] {
         line('Sockets', terms(part.sockets?.map(({ plug }) => plug))),
         line('Across', part.diagonalInch === undefined ? notRecorded : `${part.diagonalInch} inches`),
       ];
+    default:
+      return dataSheetOfMore(part);
   }
 }
+
+const banksOf = ({ memoryBanks }: PartOf<'motherboard'>): string =>
+  memoryBanks === undefined
+    ? notRecorded
+    : memoryBanks.map(({ slots, pins }) => `a bank of ${slots} × ${termName(pins)}`).join(', ');
 
 const roomNote = (length: number | undefined, fansTake: boolean | undefined): string => {
   if (length === undefined || fansTake === undefined) return '';

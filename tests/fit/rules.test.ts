@@ -28,12 +28,13 @@ const never: Record<string, Partial<Record<Example['verdict'], string>>> = {
 
 // Every rule at once, each held to the fields it declares.
 const judge = judgeBy(rules.map(recordReads));
+const judgeExample = ({ parts, shelf, brief }: Example) => judge(exampleList(parts, shelf), brief);
 
 describe.each(rules.map((rule) => [rule.id, rule] as const))('%s', (id, rule) => {
   test.each(rule.examples.map((example) => [example.title, example.verdict, example] as const))(
     '%s: %s',
-    (_, verdict, { parts }) => {
-      expect(verdictOf(judge(exampleList(parts)), id)).toBe(verdict);
+    (_, verdict, example) => {
+      expect(verdictOf(judgeExample(example), id)).toBe(verdict);
     },
   );
 
@@ -48,13 +49,13 @@ describe.each(rules.map((rule) => [rule.id, rule] as const))('%s', (id, rule) =>
   test('no two examples are called the same or are the same list', () => {
     const titles = rule.examples.map(({ title }) => title);
     expect(new Set(titles).size).toBe(titles.length);
-    const lists = rule.examples.map(({ parts }) => JSON.stringify(exampleList(parts)));
+    const lists = rule.examples.map(({ parts, shelf, brief }) => JSON.stringify([exampleList(parts, shelf), brief]));
     expect(new Set(lists).size).toBe(lists.length);
   });
 
   test('says what it found in whole sentences, whatever the example', () => {
-    for (const { parts } of rule.examples) {
-      for (const finding of judge(exampleList(parts)).findings.filter((one) => one.rule === id)) {
+    for (const example of rule.examples) {
+      for (const finding of judgeExample(example).findings.filter((one) => one.rule === id)) {
         const { headline, what, why, remedy } = sayFinding(finding);
         expect(what, finding.id).toMatch(/^[^\s].*[.]$/s);
         if (finding.verdict === 'does-not-fit') expect(why, finding.id).toMatch(/[.]$/);
@@ -70,8 +71,8 @@ describe.each(rules.map((rule) => [rule.id, rule] as const))('%s', (id, rule) =>
   });
 
   test('its words are those of the house', () => {
-    const said = rule.examples.flatMap(({ parts }) =>
-      judge(exampleList(parts))
+    const said = rule.examples.flatMap((example) =>
+      judgeExample(example)
         .findings.filter((one) => one.rule === id)
         .map(sayFinding),
     );

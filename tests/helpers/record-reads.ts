@@ -1,5 +1,5 @@
 /** A rule may read only what it declares. */
-import type { Rule } from '../../src/fit/rule.ts';
+import type { JointEnds, Rule } from '../../src/fit/rule.ts';
 
 /** The same rule; its judgement throws when it reads a field of a part that it did not declare. */
 export function recordReads(rule: Rule): Rule {
@@ -11,8 +11,22 @@ export function recordReads(rule: Rule): Rule {
       (items as object[]).map((item) => guard(id, where, item));
     return {
       ...rule,
-      judge: (parts: Record<string, object>, hookup: Parameters<typeof rule.judge>[1]) =>
-        rule.judge(guardEach(rule.id, parts, many), hookup),
+      judge: (
+        parts: Record<string, object>,
+        hookup: Parameters<typeof rule.judge>[1],
+        brief: Parameters<typeof rule.judge>[2],
+      ) => rule.judge(guardEach(rule.id, parts, many), hookup, guard(rule.id, 'brief', brief)),
+    } as Rule;
+  }
+  if ('at' in rule) {
+    const end = (where: string, { unit, attrs }: JointEnds['need']) => ({
+      unit: { ...unit, part: guard(rule.id, `${where} (${unit.part.class})`, unit.part) },
+      attrs,
+    });
+    return {
+      ...rule,
+      judge: (ends: JointEnds) =>
+        rule.judge({ ...ends, need: end('need', ends.need), place: end('place', ends.place) } as JointEnds),
     } as Rule;
   }
   return rule;

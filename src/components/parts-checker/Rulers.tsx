@@ -6,11 +6,7 @@ import { showEuro } from './money.ts';
 
 export function Rulers({ report }: { report: FitReport }) {
   return (
-    <>
-      {report.budgets.map((budget) => (
-        <Ruler key={budget.name} {...rulerOf(budget)} />
-      ))}
-    </>
+    <>{report.budgets.map((budget) => (isShown(budget) ? <Ruler key={budget.name} {...rulerOf(budget)} /> : null))}</>
   );
 }
 
@@ -20,7 +16,10 @@ const words = {
   money: { name: 'Money', unit: 'in euro', limit: 'brief', max: 800 },
 } as const;
 
-function rulerOf({ name, used, limit, unknown }: Budget) {
+type Shown = Budget & { name: keyof typeof words };
+const isShown = (budget: Budget): budget is Shown => budget.name in words;
+
+function rulerOf({ name, used, limit, unknown }: Shown) {
   const word = words[name];
   const isMoney = name === 'money';
   const value = (amount: number) => amount / (isMoney ? 100 : 10);

@@ -29,6 +29,9 @@ const offeredBy: Record<KindName, readonly PartClass[]> = {
   pointer: ['motherboard'],
   mains: ['power-supply'],
   setting: [],
+  'coprocessor-socket': ['motherboard'],
+  'light-header': ['motherboard'],
+  'monitor-mount': ['monitor'],
 };
 
 export const isFault = ({ verdict, severity }: Finding): boolean =>

@@ -16,6 +16,7 @@ export function heatBudget(units: readonly Unit[]): Budget {
     unit: 'deciwatt',
     ...inAll(units, sharesOf),
     ...leastOf(allOf(units, 'cooler').map(({ part }) => part.ratedW)),
+    about: allOf(units, 'cooler').map(({ id }) => id),
     formula: "The processor's power under steady load, all of which becomes heat.",
     source: 'maker-data-sheet',
   };

@@ -11,6 +11,7 @@ export function moneyBudget(units: readonly Unit[], { budgetCents }: JudgeBrief)
     unit: 'cent',
     ...inAll(units, ({ part }) => [{ amount: part.priceCents, field: 'priceCents' }]),
     ...(budgetCents === undefined ? {} : { limit: budgetCents }),
+    about: [],
     formula: 'The prices of all parts on the list, added up.',
     source: 'common-practice',
   };

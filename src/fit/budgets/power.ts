@@ -42,8 +42,7 @@ function sharesOf({ part }: Unit): Share[] {
       return part.fittedFans
         ? part.fittedFans.map(({ milliamps }) => ({ amount: fanDeciwatts(milliamps), field: 'fittedFans.milliamps' }))
         : unknown('fittedFans');
-    case 'power-supply':
-    case 'monitor':
+    default:
       return [];
   }
 }
@@ -55,6 +54,7 @@ export function powerBudget(units: readonly Unit[]): Budget {
     unit: 'deciwatt',
     ...inAll(units, sharesOf),
     ...leastOf(allOf(units, 'power-supply').map(({ part }) => part.ratedW)),
+    about: allOf(units, 'power-supply').map(({ id }) => id),
     formula:
       'The highest power recorded for the processor and the graphics card, the most that drives and fans draw, and an allowance for the board and for each memory module, added up.',
     source: 'practice-power-allowance',

@@ -33,7 +33,7 @@ export function judgeBy(list: readonly Rule[]): (input: JudgeInput, brief?: Judg
     const budgets = budgetsOf(units, brief);
     const findings = sortFindings([
       ...judgeHookup(wording, table),
-      ...list.flatMap((rule) => judgeParts(rule, table, budgets)),
+      ...list.flatMap((rule) => judgeParts(rule, table, budgets, brief)),
     ]);
     return {
       core: coreVersion,
@@ -48,9 +48,9 @@ export function judgeBy(list: readonly Rule[]): (input: JudgeInput, brief?: Judg
   };
 }
 
-function judgeParts(rule: Rule, table: Table, budgets: readonly Budget[]): Finding[] {
+function judgeParts(rule: Rule, table: Table, budgets: readonly Budget[], brief: JudgeBrief): Finding[] {
   if ('joins' in rule) return judgeJoins(rule, table);
-  if ('gathers' in rule) return judgeGathers(rule, table);
+  if ('gathers' in rule) return judgeGathers(rule, table, brief);
   if ('at' in rule) return judgeJoints(rule, table);
   if ('budget' in rule) return judgeBudget(rule, table, budgets);
   return [];

@@ -28,6 +28,9 @@ const hungry: Record<KindName, Quantity | undefined> = {
   pointer: undefined,
   mains: undefined,
   setting: undefined,
+  'coprocessor-socket': undefined,
+  'light-header': 'milliamps',
+  'monitor-mount': undefined,
 };
 
 function testsOf(rule: Rule, kind: KindName): Test[] {

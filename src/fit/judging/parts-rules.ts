@@ -1,8 +1,8 @@
 /** Rules about parts, budgets and joints: every form but the two that word the hookup's own tests. */
 import type { Part, PartClass } from '../../parts/part.ts';
 import type { Joint, Unit, UnitId } from '../model.ts';
-import type { Budget, BudgetName, Finding } from '../report.ts';
-import type { AnyFacts, BudgetRule, Fields, GathersRule, JoinsRule, JointRule } from '../rule.ts';
+import type { Budget, Finding } from '../report.ts';
+import type { AnyFacts, BudgetRule, Fields, GathersRule, JoinsRule, JointRule, JudgeBrief } from '../rule.ts';
 import { findingOf } from './findings.ts';
 import { byPart, groupBy, type Table } from './table.ts';
 
@@ -59,7 +59,7 @@ function together(group: readonly Finding[]): Finding[] {
 }
 
 /** Once, when the list has a part of at least one of the classes. */
-export function judgeGathers(rule: Gathers, { units, hookup, why }: Table): Finding[] {
+export function judgeGathers(rule: Gathers, { units, hookup, why, need }: Table, brief: JudgeBrief): Finding[] {
   const classes = declared(rule.gathers);
   const gathered = units.filter(({ part }) => classes.some(([partClass]) => partClass === part.class));
   if (gathered.length === 0) return [];
@@ -71,29 +71,27 @@ export function judgeGathers(rule: Gathers, { units, hookup, why }: Table): Find
         .map(({ id, part }) => ({ unit: id, name: part.name, ...pick(part, fields) })),
     ]),
   );
-  const judgement = rule.judge(read as unknown as Parameters<Gathers['judge']>[0], {
-    joints: hookup.joints,
-    left: [...why.values()],
-  });
+  const { sees = [], asks = [] } = rule;
+  const judgement = rule.judge(
+    read as unknown as Parameters<Gathers['judge']>[0],
+    {
+      joints: hookup.joints.filter(({ kind }) => sees.includes(kind)),
+      left: [...why.values()].filter((left) => sees.includes(need(left.need).kind)),
+    },
+    Object.fromEntries(asks.map((answer) => [answer, brief[answer]])),
+  );
   return findingOf(rule, judgement, gathered, idsOf(gathered));
 }
 
-const limitedBy: Record<BudgetName, PartClass | undefined> = {
-  power: 'power-supply',
-  heat: 'cooler',
-  money: undefined,
-};
-
+/** Once for each budget of the name that something on the list limits. */
 export function judgeBudget(rule: BudgetRule<AnyFacts>, { units }: Table, budgets: readonly Budget[]): Finding[] {
-  const budget = budgets.find(({ name }) => name === rule.budget);
-  if (!budget || units.length === 0) return [];
-  const limiting = units.filter(({ part }) => part.class === limitedBy[rule.budget]);
-  if (limitedBy[rule.budget] !== undefined && limiting.length === 0) return [];
-  return findingOf(rule, rule.judge(budget), units, idsOf(limiting));
+  return budgets
+    .filter(({ name }) => name === rule.budget)
+    .flatMap((budget) => findingOf(rule, rule.judge(budget), units, budget.about));
 }
 
 /** Once for each joint of the kind; equal parts that come to equal facts are told once. */
-export function judgeJoints(rule: JointRule<AnyFacts>, table: Table): Finding[] {
+export function judgeJoints(rule: JointRule<AnyFacts, AnyFacts>, table: Table): Finding[] {
   const told = table.hookup.joints
     .filter(({ kind }) => kind === rule.at)
     .flatMap((joint) => {
@@ -107,7 +105,13 @@ export function judgeJoints(rule: JointRule<AnyFacts>, table: Table): Finding[] 
   return [...groups.values()].flatMap((group) => together(group.map(({ finding }) => finding)));
 }
 
-function judgeJoint(rule: JointRule<AnyFacts>, table: Table, joint: Joint, need: Unit, place: Unit): Finding[] {
+function judgeJoint(
+  rule: JointRule<AnyFacts, AnyFacts>,
+  table: Table,
+  joint: Joint,
+  need: Unit,
+  place: Unit,
+): Finding[] {
   const at = table.place(joint.place, joint.way);
   const lost: Record<string, number> = {};
   for (const [quantity, row] of Object.entries(at.meters ?? {})) {
@@ -116,9 +120,16 @@ function judgeJoint(rule: JointRule<AnyFacts>, table: Table, joint: Joint, need:
   }
   const judgement = rule.judge({
     joint,
-    need: { unit: need, attrs: table.need(joint.need).attrs },
-    place: { unit: place, attrs: at.attrs },
+    need: { unit: seen(need, rule.reads), attrs: table.need(joint.need).attrs },
+    place: { unit: seen(place, rule.reads), attrs: at.attrs },
     lost,
   });
   return findingOf(rule, judgement, [need, place], [need.id, place.id], joint.id);
 }
+
+/** One end of a joint, of which a rule sees the class, the name and the fields it reads. */
+const seen = ({ id, part }: Unit, reads: Fields) => ({
+  id,
+  // Typed by the rule's own declaration where it is defined.
+  part: { class: part.class, name: part.name, ...pick(part, reads[part.class] ?? []) } as AnyFacts,
+});

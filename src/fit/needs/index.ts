@@ -3,15 +3,29 @@ import { type Part, type PartClass, type PartOf, partClasses } from '../../parts
 import { byId } from '../../units/ids.ts';
 import type { Lowered, Unit } from '../model.ts';
 import type { JudgeInput } from '../rule.ts';
+import { lower as adapter } from './adapter.ts';
+import { lower as bankModule } from './bank-module.ts';
+import { lower as busCard } from './bus-card.ts';
 import { lower as chassis } from './chassis.ts';
 import { lower as cooler } from './cooler.ts';
+import { lower as coprocessor } from './coprocessor.ts';
+import { lower as diskette } from './diskette.ts';
+import { lower as expansionCard } from './expansion-card.ts';
 import { lower as fan } from './fan.ts';
+import { lower as fixedDisk } from './fixed-disk.ts';
+import { lower as floppyDrive } from './floppy-drive.ts';
 import { lower as graphicsCard } from './graphics-card.ts';
+import { lower as keyboard } from './keyboard.ts';
 import { lower as memoryModule } from './memory-module.ts';
 import { lower as monitor } from './monitor.ts';
+import { lower as monitorArm } from './monitor-arm.ts';
 import { lower as motherboard } from './motherboard.ts';
+import { lower as operatingSystem } from './operating-system.ts';
+import { lower as pointer } from './pointer.ts';
+import { lower as powerStrip } from './power-strip.ts';
 import { lower as powerSupply } from './power-supply.ts';
 import { lower as processor } from './processor.ts';
+import { lower as processorBoard } from './processor-board.ts';
 import { lower as storageDrive } from './storage-drive.ts';
 
 const byClass: { [C in PartClass]: (unit: Unit<PartOf<C>>) => Lowered } = {
@@ -25,6 +39,20 @@ const byClass: { [C in PartClass]: (unit: Unit<PartOf<C>>) => Lowered } = {
   'power-supply': powerSupply,
   fan,
   monitor,
+  'expansion-card': expansionCard,
+  'bus-card': busCard,
+  'bank-module': bankModule,
+  'floppy-drive': floppyDrive,
+  'fixed-disk': fixedDisk,
+  diskette,
+  coprocessor,
+  'processor-board': processorBoard,
+  keyboard,
+  pointer,
+  adapter,
+  'operating-system': operatingSystem,
+  'monitor-arm': monitorArm,
+  'power-strip': powerStrip,
 };
 
 /** What one unit needs and offers, whatever else is on the list. */

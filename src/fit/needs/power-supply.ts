@@ -9,6 +9,9 @@ type Plug = Lead['plugs'][number];
 /** Which kind of need a plug serves. */
 export const kindOfPlug: Record<Plug, KindName> = {
   'atx-24': 'board-power',
+  'atx-20': 'board-power',
+  p8: 'board-power',
+  p9: 'board-power',
   'eps-8': 'processor-power',
   'eps-4': 'processor-power',
   'pcie-6': 'card-power',
@@ -16,6 +19,7 @@ export const kindOfPlug: Record<Plug, KindName> = {
   '12v-2x6': 'card-power',
   'sata-power': 'drive-power',
   'peripheral-4': 'drive-power',
+  'floppy-4': 'drive-power',
 };
 export const powerKinds: readonly KindName[] = [...new Set(Object.values(kindOfPlug))];
 

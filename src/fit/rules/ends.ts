@@ -1,12 +1,13 @@
 /** What stands at the ends of joints. */
-import type { Part, PartClass, PartOf } from '../../parts/part.ts';
-import type { Joint, Unit, UnitId } from '../model.ts';
-
-const isOf = <C extends PartClass>(part: Part, partClass: C): part is PartOf<C> => part.class === partClass;
+import type { PartClass } from '../../parts/part.ts';
+import type { Joint, UnitId } from '../model.ts';
 
 /** The unit's part, when it is of that class. */
-export const partAs = <C extends PartClass>(unit: Unit, partClass: C): PartOf<C> | undefined =>
-  isOf(unit.part, partClass) ? unit.part : undefined;
+export const partAs = <P extends { readonly class: PartClass }, C extends P['class']>(
+  unit: { readonly part: P },
+  partClass: C,
+): Extract<P, { class: C }> | undefined =>
+  unit.part.class === partClass ? (unit.part as Extract<P, { class: C }>) : undefined;
 
 /** Those memory modules that have a slot: one that goes into none says so itself, and takes no part in what the rest do. */
 export const seated = <M extends { unit: UnitId }>(modules: readonly M[], joints: readonly Joint[]): readonly M[] =>

@@ -11,5 +11,7 @@ export const memoryModule = z.strictObject({
   speedMts: count.optional(),
   heightMm: mm.optional(),
   registered: z.boolean().optional(),
+  hasErrorCorrection: z.boolean().optional(),
+  millivolts: count.optional(),
 });
 export type MemoryModule = z.infer<typeof memoryModule>;

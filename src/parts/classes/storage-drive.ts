@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { commonFields } from '../common.ts';
-import { count, mm } from '../terms.ts';
+import { count, mm, screw } from '../terms.ts';
 
 export const storageDrive = z.strictObject({
   class: z.literal('storage-drive'),
@@ -18,6 +18,10 @@ export const storageDrive = z.strictObject({
   heightMm: mm.optional(),
   /** The most it draws, in milliwatts. */
   milliwatts: count.optional(),
+  idleMilliwatts: count.optional(),
+  screw: screw.optional(),
+  /** Bytes from one address to the next: 512 or 4096. */
+  sectorBytes: z.union([z.literal(512), z.literal(4096)]).optional(),
   isSolidState: z.boolean().optional(),
 });
 export type StorageDrive = z.infer<typeof storageDrive>;

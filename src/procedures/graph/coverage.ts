@@ -30,6 +30,9 @@ export const joinedClasses: Record<KindName, readonly PartClass[]> = {
   pointer: [],
   mains: [],
   setting: [],
+  'coprocessor-socket': [],
+  'light-header': [],
+  'monitor-mount': [],
 };
 
 export const kindNames = Object.keys(joinedClasses) as [KindName, ...KindName[]];

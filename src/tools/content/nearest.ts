@@ -1,9 +1,9 @@
 /** The known word that was most likely meant. */
 
-/** Of the known words the one with the fewest letters changed, if that is no more than a third of them; the first of equals. */
+/** Of the known words the one with the fewest letters changed, if that is less than a third of them; the first of equals. */
 export function nearest(word: string, known: Iterable<string>): string | undefined {
   let best: string | undefined;
-  let least = Math.max(1, Math.floor(word.length / 3)) + 1;
+  let least = Math.max(1, Math.floor((word.length - 1) / 3)) + 1;
   for (const candidate of known) {
     const distance = editDistance(word.toLowerCase(), candidate.toLowerCase());
     if (distance < least) [best, least] = [candidate, distance];

@@ -32,4 +32,7 @@ export const kinds: Kinds = {
   pointer: { tests: [shares('plug')] },
   mains: { tests: [shares('plug')] },
   setting: { tests: [shares('block')] },
+  'coprocessor-socket': { tests: [shares('socket')] },
+  'light-header': { tests: [shares('plug')], hungry: 'milliamps' },
+  'monitor-mount': { tests: [shares('holesMm')] },
 };

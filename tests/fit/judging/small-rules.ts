@@ -82,6 +82,7 @@ export const linkWidth = jointRule({
   title: 'The link is as wide as the card',
   severity: 'limit',
   at: 'expansion-slot',
+  reads: {},
   judge: ({ lost }) => ((lost['busMBps'] ?? 0) > 0 ? doesNotFit({ lost: lost['busMBps'] ?? 0 }) : fits({ lost: 0 })),
 });
 

@@ -10,6 +10,7 @@ export const caseAirflow = gathersRule({
   lesson: 'fit/choosing-for-a-purpose',
 
   gathers: { chassis: ['fittedFans', 'fanPanels'], fan: ['sizeMm'] },
+  sees: ['fan-mount'],
   judge({ chassis }, { joints }) {
     const housing = chassis[0];
     if (housing === undefined) return doesNotApply;

@@ -12,6 +12,7 @@ export const coolerRating = jointRule({
   lesson: 'fit/choosing-for-a-purpose',
 
   at: 'cooling',
+  reads: { processor: ['sustainedW'], cooler: ['ratedW'] },
   judge({ need, place }) {
     const processor = partAs(need.unit, 'processor');
     const cooler = partAs(place.unit, 'cooler');

@@ -12,6 +12,7 @@ export const pictureMode = jointRule({
   lesson: 'fit/choosing-for-a-purpose',
 
   at: 'picture',
+  reads: { monitor: ['widthPx', 'heightPx', 'refreshHz', 'bitsPerColour', 'sockets'] },
   judge({ need, place, lost }) {
     const monitor = partAs(need.unit, 'monitor');
     const plug = place.attrs['plug'];

@@ -14,6 +14,7 @@ export const linkWidth = jointRule({
   lesson: 'fit/choosing-for-a-purpose',
 
   at: 'expansion-slot',
+  reads: { 'graphics-card': ['lanes', 'generation'] },
   judge({ need, place }) {
     const card = partAs(need.unit, 'graphics-card');
     if (card === undefined) return doesNotApply;

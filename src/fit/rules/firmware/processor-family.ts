@@ -11,6 +11,7 @@ export const processorFamily = jointRule({
   lesson: 'fit/how-parts-meet',
 
   at: 'processor-socket',
+  reads: { processor: ['family'], motherboard: ['firmware'] },
   judge({ need, place }) {
     const processor = partAs(need.unit, 'processor');
     const firmware = partAs(place.unit, 'motherboard')?.firmware;

@@ -11,6 +11,7 @@ export const channelBalance = gathersRule({
   lesson: 'fit/choosing-for-a-purpose',
 
   gathers: { 'memory-module': ['capacityGb'], motherboard: ['memory'] },
+  sees: ['memory-slot'],
   judge({ 'memory-module': modules, motherboard: boards }, { joints }) {
     const board = boards[0];
     const slots = board?.memory?.slots ?? [];

@@ -13,6 +13,7 @@ export const speedRun = gathersRule({
   lesson: 'fit/choosing-for-a-purpose',
 
   gathers: { 'memory-module': ['speedMts'], motherboard: ['memory'] },
+  sees: ['memory-slot'],
   judge({ 'memory-module': listed, motherboard: boards }, { joints }) {
     const modules = seated(listed, joints);
     const board = boards[0];

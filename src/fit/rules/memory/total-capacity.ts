@@ -12,6 +12,7 @@ export const totalCapacity = gathersRule({
   lesson: 'fit/choosing-for-a-purpose',
 
   gathers: { 'memory-module': ['capacityGb'], motherboard: ['memory'] },
+  sees: ['memory-slot'],
   judge({ 'memory-module': listed, motherboard: boards }, { joints }) {
     const modules = seated(listed, joints);
     const board = boards[0];

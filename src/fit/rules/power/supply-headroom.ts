@@ -10,7 +10,8 @@ export const supplyHeadroom = budgetRule({
   lesson: 'fit/choosing-for-a-purpose',
 
   budget: 'power',
-  judge({ used, limit, unknown }) {
+  judge({ used, limit, unknown, about }) {
+    if (about.length === 0) return doesNotApply;
     // Too small or not known is told by the rule on the load.
     if (limit === undefined || used > limit || unknown.length > 0) return doesNotApply;
     const most = Math.floor((limit * 4) / 5);

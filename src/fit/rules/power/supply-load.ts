@@ -1,5 +1,5 @@
 import { showDeciwatts } from '../../../units/amounts.ts';
-import { budgetRule, cannotTell, doesNotFit, fits } from '../../rule.ts';
+import { budgetRule, cannotTell, doesNotApply, doesNotFit, fits } from '../../rule.ts';
 import { lacks } from '../words.ts';
 
 export const supplyLoad = budgetRule({
@@ -11,7 +11,8 @@ export const supplyLoad = budgetRule({
   lesson: 'fit/choosing-for-a-purpose',
 
   budget: 'power',
-  judge({ used, limit, unknown }) {
+  judge({ used, limit, unknown, about }) {
+    if (about.length === 0) return doesNotApply;
     if (limit === undefined) return cannotTell('power-supply.ratedW');
     const facts = { used, limit, over: used - limit };
     if (used > limit) return doesNotFit(facts);

@@ -12,6 +12,7 @@ export const powerStage = jointRule({
   lesson: 'fit/how-parts-meet',
 
   at: 'processor-socket',
+  reads: { processor: ['sustainedW'], motherboard: ['processorPowerW'] },
   judge({ need, place }) {
     const processor = partAs(need.unit, 'processor');
     const board = partAs(place.unit, 'motherboard');

@@ -13,6 +13,7 @@ export const moduleLinkSpeed = jointRule({
   lesson: 'fit/choosing-for-a-purpose',
 
   at: 'module-slot',
+  reads: { 'storage-drive': ['link', 'lanes', 'generation'] },
   judge({ need, place }) {
     const drive = partAs(need.unit, 'storage-drive');
     if (drive === undefined || drive.link !== 'pcie') return doesNotApply;
