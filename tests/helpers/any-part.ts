@@ -9,7 +9,7 @@ const figures = fc.oneof(
   fc.constantFrom(1, 2, 2.5, 3, 4, 5, 6, 8, 12, 16, 32, 75, 80, 120, 140, 150, 400, 1920, 2000, 3000, 100_000),
   fc.double({ min: 0.1, max: 3000, noNaN: true }),
 );
-const words = fc.constantFrom('a', 'a-2', 'b', 'k4', 'hdmi-1', 'sata-1', 'sata-2', 'square-80', 'quellin-2');
+const words = fc.constantFrom('irq-5', 'io-300', '2026-02-28', 'a', 'a-2', 'b', 'k4', 'hdmi-1', 'sata-1', 'sata-2', 'square-80', 'quellin-2');
 
 type Def = {
   type: string;
@@ -19,6 +19,7 @@ type Def = {
   options?: z.ZodType[];
   entries?: Record<string, string>;
   values?: unknown[];
+  items?: z.ZodType[];
 };
 
 /** Values of a schema, made from its own description. Throws on a sort of schema that no part uses. */
@@ -47,9 +48,13 @@ function valuesOf(schema: z.ZodType): fc.Arbitrary<unknown> {
     case 'number':
       return figures.map((figure) => (passes(figure) ? figure : Math.ceil(figure))).filter(passes);
     case 'string':
-      return words;
+      return words.filter(passes);
+    case 'tuple':
+      return fc.tuple(...(def.items ?? []).map(valuesOf));
+    case 'null':
+      return fc.constant(null);
     case 'record':
-      return fc.constant({});
+      return fc.constantFrom({}, { plug: 'hdmi' }, { milliamps: 300 }).filter(passes);
     default:
       throw new Error(`no values for a schema of type ${def.type}`);
   }

@@ -85,6 +85,7 @@ export function judgeGathers(rule: Gathers, { units, hookup, why, need }: Table,
 
 /** Once for each budget of the name that something on the list limits. */
 export function judgeBudget(rule: BudgetRule<AnyFacts>, { units }: Table, budgets: readonly Budget[]): Finding[] {
+  if (units.length === 0) return [];
   return budgets
     .filter(({ name }) => name === rule.budget)
     .flatMap((budget) => findingOf(rule, rule.judge(budget), units, budget.about));

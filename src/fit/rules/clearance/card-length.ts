@@ -22,6 +22,7 @@ export const cardLength = gathersRule({
     chassis: ['cardLengthMm', 'frontFansTakeCardRoom', 'fittedFans'],
     fan: ['thicknessMm'],
   },
+  sees: ['fan-mount'],
   judge({ 'graphics-card': cards, chassis, fan: fans }, { joints }) {
     const housing = chassis[0];
     if (cards.length === 0 || housing === undefined) return doesNotApply;
