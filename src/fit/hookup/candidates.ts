@@ -1,99 +1,186 @@
-import type { Quantity } from '../model.ts';
-import type { Bench, Draw, Mate, Seeker, Store, Way } from './bench.ts';
-import { carriers, charge } from './charge.ts';
-
-/** A mate that some hookup could use. */
-export type Candidate = Mate & {
-  /** Loss that this joint makes at its own place whatever else is joined. */
-  loss: number;
-  /** The most this joint could put on each resource, wherever the needs above it are joined. */
-  most: ReadonlyMap<Store, number>;
-  /** Needs that what is drawn here may pass through. */
-  through: ReadonlySet<number>;
-};
+import { type Bench, isOwnOutlet } from './bench.ts';
+import { charged, chargeThere, clearCharges, rowOf } from './charge.ts';
+import type { Candidate, Draw, Seeker, Store, Way } from './records.ts';
 
 /**
- * By need. Left out are places that wait for a need which can be joined nowhere, and joints that
- * would overdraw a refused resource on their own.
+ * Finds what each need could be joined to. Left out are places that wait for a need which can be
+ * joined nowhere, and joints that would overdraw a refused resource on their own.
  */
-export function findCandidates(bench: Bench): Candidate[][] {
-  const open = bench.seekers.map((seeker) => seeker.mates.filter((mate) => !overdraws(bench, seeker, mate)));
-  const canExist = ({ way }: Mate) =>
-    way.after.every((index) => bench.seekers[index]?.need.stands || (open[index]?.length ?? 0) > 0);
+export function findCandidates({ seekers }: Bench): void {
+  let isWaiting = false;
+  for (const seeker of seekers) {
+    const { look, drawn } = seeker;
+    seeker.twin = undefined;
+    if (seeker.awaited) seeker.open = ownCandidates(seeker);
+    else if (look.round === seeker.name.round && look.last?.drawn === drawn) seeker.twin = look.last;
+    else {
+      seeker.open = ownCandidates(seeker);
+      look.round = seeker.name.round;
+      look.last = seeker;
+    }
+    isWaiting ||= look.isWaiting;
+  }
+  if (isWaiting) followUp(seekers);
+  for (const seeker of seekers) if (seeker.twin) seeker.open = seeker.twin.open;
+}
+
+/** Candidates whose places wait for other needs. */
+function followUp(seekers: readonly Seeker[]): void {
+  const waiting = seekers.filter(({ look, twin }) => look.isWaiting && !twin);
   for (let changed = true; changed; ) {
     changed = false;
-    for (const [index, mates] of open.entries()) {
-      const left = mates.filter(canExist);
-      if (left.length === mates.length) continue;
-      open[index] = left;
+    for (const seeker of waiting) {
+      if (seeker.open.every(canExist)) continue;
+      seeker.open = seeker.open.filter(canExist);
       changed = true;
     }
   }
-  return bench.seekers.map((seeker, index) => (open[index] ?? []).map((mate) => weigh(bench, open, seeker, mate)));
+  for (const seeker of waiting) {
+    if (seeker.draws.length === 0 && !seeker.look.isDrawing) continue;
+    seeker.open = seeker.open.map((candidate) => climb(seeker, candidate));
+  }
 }
 
-/** What one joint takes at its own place. */
-function takesThere(bench: Bench, { way }: Mate, draws: readonly Draw[]): Map<Store, number> {
-  const taken = new Map<Store, number>();
-  charge(bench, [], way, draws, (store, amount) => taken.set(store, (taken.get(store) ?? 0) + amount));
-  return taken;
+function canExist({ way }: Candidate): boolean {
+  for (const above of way.above) if (!above || !(above.need.stands || above.open.length > 0)) return false;
+  return true;
 }
 
-const overdraws = (bench: Bench, seeker: Seeker, mate: Mate): boolean =>
-  [...takesThere(bench, mate, [...seeker.draws, ...mate.way.draws])].some(
-    ([store, amount]) => !store.lost && amount > store.capacity,
-  );
+function ownCandidates(seeker: Seeker): readonly Candidate[] {
+  const { look, draws, awaited } = seeker;
+  const isFree = draws.length === 0 && !look.isDrawing;
+  if (isFree && !awaited) return look.mates;
+  const open: Candidate[] = [];
+  for (const mate of look.mates) {
+    if (isOwnOutlet(seeker, mate.way)) continue;
+    const candidate = isFree || mate.way.rows.length === 0 ? mate : weigh(seeker, mate);
+    if (candidate) open.push(candidate);
+  }
+  return open;
+}
 
-const nothing: ReadonlyMap<Store, number> = new Map();
-const nobody: ReadonlySet<number> = new Set();
-
-function weigh(bench: Bench, open: readonly Mate[][], seeker: Seeker, mate: Mate): Candidate {
-  const { way } = mate;
-  const draws = [...seeker.draws, ...way.draws];
-  if (draws.length === 0) return { ...mate, loss: 0, most: nothing, through: nobody };
-
-  const most = takesThere(bench, mate, draws);
-  // What a place with `fill` draws is shared by its needs, so no single joint makes that loss.
-  const own = way.fill === 1 ? most : takesThere(bench, mate, seeker.draws);
+/** What one joint takes at its own place; undefined when that alone overdraws. */
+function weigh({ draws }: Seeker, mate: Candidate): Candidate | undefined {
+  const { way, unknown } = mate;
+  const isShared = way.fill > 1 && way.draws.length > 0;
   let loss = 0;
-  for (const [store, amount] of own) if (store.lost) loss += Math.max(0, amount - store.capacity);
-  if (way.after.length === 0) return { ...mate, loss, most, through: nobody };
-
-  const { through, bringers, rounding } = climb(bench, open, way, draws);
-  const passing = draws.reduce((sum, [, amount]) => sum + amount, rounding);
-  for (const [store, needs] of bringers) most.set(store, (most.get(store) ?? 0) + passing * needs.size);
-  return { ...mate, loss, most, through };
+  if (isShared) {
+    // What a place with `fill` draws is shared by its needs, so no single joint makes that loss.
+    chargeThere(way, draws);
+    loss = ownLoss();
+    clearCharges();
+  }
+  chargeThere(way, draws);
+  chargeThere(way, way.draws);
+  let isOver = false;
+  const stores: Store[] = [];
+  const amounts: number[] = [];
+  for (const store of charged) {
+    stores.push(store);
+    amounts.push(store.used);
+    isOver ||= !store.lost && store.used > store.capacity;
+  }
+  if (!isShared) loss = ownLoss();
+  clearCharges();
+  if (isOver) return undefined;
+  return stores.length === 0 ? mate : { way, unknown, loss, stores, amounts, through: mate.through };
 }
 
-/**
- * Where draws at a way could end up: the needs they may pass through, for each resource the needs
- * that could bring them to it, and how much the rounding up of shares could add.
- */
-function climb(bench: Bench, open: readonly Mate[][], start: Way, draws: readonly Draw[]) {
-  const through = new Set<number>();
-  const bringers = new Map<Store, Set<number>>();
-  /** By need, the most pieces that a draw could break into where it is joined. */
-  const pieces = new Map<number, number>();
-  const seen = new Set<string>();
-  let isSplit = false;
+function ownLoss(): number {
+  let loss = 0;
+  for (const store of charged) if (store.lost && store.used > store.capacity) loss += store.used - store.capacity;
+  return loss;
+}
 
-  const meet = (bringer: number, way: Way, quantity: Quantity): void => {
-    const row = way.rows.get(quantity) ?? [];
-    if (bringer >= 0) for (const store of row) bringers.set(store, (bringers.get(store) ?? new Set()).add(bringer));
-    const names = row.length > 0 ? row.map(({ local }) => local) : [quantity];
-    for (const name of names) {
-      const above = carriers(bench, way, name);
-      isSplit ||= above.length > 1;
-      pieces.set(bringer, Math.max(pieces.get(bringer) ?? 1, names.length * above.length));
-      for (const { index } of above) {
-        through.add(index);
-        const isNew = seen.size < seen.add(`${index} ${name}`).size;
-        if (isNew) for (const mate of open[index] ?? []) meet(index, mate.way, name);
-      }
+/** Adds what the joint could put on resources further up. */
+function climb({ draws }: Seeker, candidate: Candidate): Candidate {
+  const { way } = candidate;
+  if (way.above.length === 0 || draws.length + way.draws.length === 0) return candidate;
+  const climber = new Climber();
+  for (const { quantity } of draws) climber.meet(undefined, way, quantity);
+  for (const { quantity } of way.draws) climber.meet(undefined, way, quantity);
+  if (climber.through.length === 0) return candidate;
+
+  const stores = [...candidate.stores];
+  const amounts = [...candidate.amounts];
+  const passing = sumOf(draws) + sumOf(way.draws) + climber.rounding(draws.length + way.draws.length);
+  for (const store of climber.stores) {
+    const at = stores.indexOf(store);
+    if (at < 0) {
+      stores.push(store);
+      amounts.push(passing);
+    } else amounts[at] = (amounts[at] as number) + passing;
+  }
+  return { ...candidate, stores, amounts, through: climber.through };
+}
+
+function sumOf(draws: readonly Draw[]): number {
+  let sum = 0;
+  for (const { amount } of draws) sum += amount;
+  return sum;
+}
+
+/** Where draws at a way could end up, wherever the needs above it are joined. */
+class Climber {
+  /** The needs they may pass through. */
+  readonly through: Seeker[] = [];
+  /** A resource is here once for each need that could bring them to it. */
+  readonly stores: Store[] = [];
+  readonly #bringers: Seeker[] = [];
+  /** The needs that bring something, and the most pieces that it could break into where they are joined. */
+  readonly #split: (Seeker | undefined)[] = [];
+  readonly #pieces: number[] = [];
+  readonly #seen: Seeker[] = [];
+  readonly #names: number[] = [];
+  #isSplit = false;
+
+  meet(bringer: Seeker | undefined, way: Way, quantity: number): void {
+    const row = rowOf(way, quantity);
+    if (!row) {
+      this.#pass(bringer, way, quantity, 1);
+      return;
     }
-  };
+    if (bringer) for (const store of row.stores) this.#bring(bringer, store);
+    for (const { local } of row.stores) this.#pass(bringer, way, local, row.stores.length);
+  }
 
-  for (const [quantity] of draws) meet(-1, start, quantity);
-  const most = [...pieces.values()].reduce((product, count) => product * count, draws.length);
-  return { through, bringers, rounding: isSplit ? most : 0 };
+  /** How much the rounding up of shares could add. */
+  rounding(draws: number): number {
+    return this.#isSplit ? this.#pieces.reduce((product, count) => product * count, draws) : 0;
+  }
+
+  #bring(bringer: Seeker, store: Store): void {
+    for (let at = 0; at < this.stores.length; at += 1) {
+      if (this.stores[at] === store && this.#bringers[at] === bringer) return;
+    }
+    this.stores.push(store);
+    this.#bringers.push(bringer);
+  }
+
+  #pass(bringer: Seeker | undefined, way: Way, name: number, names: number): void {
+    let count = 0;
+    for (const above of way.above) if (above?.carries.includes(name)) count += 1;
+    if (count === 0) return;
+    this.#isSplit ||= count > 1;
+    const at = this.#split.indexOf(bringer);
+    if (at < 0) {
+      this.#split.push(bringer);
+      this.#pieces.push(names * count);
+    } else this.#pieces[at] = Math.max(this.#pieces[at] as number, names * count);
+    for (const above of way.above) {
+      if (!above?.carries.includes(name)) continue;
+      if (!this.through.includes(above)) this.through.push(above);
+      if (this.#isKnown(above, name)) continue;
+      for (const { way: further } of above.open) this.meet(above, further, name);
+    }
+  }
+
+  #isKnown(above: Seeker, name: number): boolean {
+    for (let at = 0; at < this.#seen.length; at += 1) {
+      if (this.#seen[at] === above && this.#names[at] === name) return true;
+    }
+    this.#seen.push(above);
+    this.#names.push(name);
+    return false;
+  }
 }

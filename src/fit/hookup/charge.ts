@@ -1,70 +1,92 @@
-import type { Quantity } from '../model.ts';
-import type { Bench, Draw, Mate, Seeker, Store, Way } from './bench.ts';
-
-/** By the number of the need: what it is joined to, null when it is left over, undefined when that is still open. */
-export type Placed = readonly (Mate | null | undefined)[];
-export type Take = (store: Store, amount: number) => void;
+import type { Draw, Row, Seeker, Store, Way } from './records.ts';
 
 /**
- * Charges draws that meet a way. What is taken is passed on under the resource's local name, an
- * unmetered quantity under its own, through every need the way waits for that carries that name, in
- * equal shares rounded up, to whatever that need is joined to. There must be no loop among the joints.
+ * What is charged stands in the `used` of each store, and the stores charged in `charged`, in the
+ * order in which they were met, until `clearCharges`.
  */
-export function charge(bench: Bench, placed: Placed, way: Way, draws: readonly Draw[], take: Take): void {
-  for (const [quantity, amount] of draws) {
-    const row = way.rows.get(quantity);
-    if (row) {
-      fillRow(row, amount, (store, taken) => {
-        take(store, taken);
-        passOn(bench, placed, way, [store.local, passed(store, taken)], take);
-      });
-    } else passOn(bench, placed, way, [quantity, amount], take);
-  }
+export const charged: Store[] = [];
+
+export function clearCharges(): void {
+  for (const store of charged) store.used = 0;
+  charged.length = 0;
+}
+
+export function rowOf({ rows }: Way, quantity: number): Row | undefined {
+  for (const row of rows) if (row.quantity === quantity) return row;
+  return undefined;
+}
+
+function take(store: Store, amount: number): void {
+  if (store.used === 0) charged.push(store);
+  store.used += amount;
 }
 
 /** A refused resource passes on what it took, a lost one at most its capacity. */
-const passed = (store: Store, taken: number) => (store.lost ? Math.min(taken, store.capacity) : taken);
+const passed = (store: Store, taken: number) => (store.lost && taken > store.capacity ? store.capacity : taken);
 
-/** Fills each to its capacity in turn; the last takes the rest. */
-function fillRow(row: readonly Store[], amount: number, take: Take): void {
+/**
+ * Charges draws that meet a way. A row fills each resource to its capacity in turn; the last takes the
+ * rest. What is taken is passed on under the resource's local name, an unmetered quantity under its
+ * own, through every need the way waits for that carries that name, in equal shares rounded up, to
+ * whatever that need is joined to. There must be no loop among the joints.
+ */
+export function charge(way: Way, draws: readonly Draw[]): void {
+  for (const { quantity, amount } of draws) flow(way, quantity, amount, true);
+}
+
+/** Charges draws that meet a way at that way alone. */
+export function chargeThere(way: Way, draws: readonly Draw[]): void {
+  for (const { quantity, amount } of draws) flow(way, quantity, amount, false);
+}
+
+function flow(way: Way, quantity: number, amount: number, isPassedOn: boolean): void {
+  const row = rowOf(way, quantity);
+  const goesOn = isPassedOn && way.above.length > 0;
+  if (!row) {
+    if (goesOn) passOn(way, quantity, amount);
+    return;
+  }
+  const { stores } = row;
+  const last = stores.length - 1;
   let rest = amount;
-  for (const [index, store] of row.entries()) {
-    const taken = index === row.length - 1 ? rest : Math.min(rest, store.capacity);
-    if (taken > 0) take(store, taken);
+  for (let at = 0; at <= last && rest > 0; at += 1) {
+    const store = stores[at] as Store;
+    const taken = at === last || rest < store.capacity ? rest : store.capacity;
+    if (taken === 0) continue;
+    take(store, taken);
     rest -= taken;
+    if (goesOn) passOn(way, store.local, passed(store, taken));
   }
 }
 
-function passOn(bench: Bench, placed: Placed, way: Way, [name, amount]: Draw, take: Take): void {
-  const through = carriers(bench, way, name);
-  const share = Math.ceil(amount / through.length);
-  for (const { index } of through) {
-    const above = placed[index];
-    if (above) charge(bench, placed, above.way, [[name, share]], take);
+function passOn(way: Way, name: number, amount: number): void {
+  let count = 0;
+  for (const above of way.above) if (above?.carries.includes(name)) count += 1;
+  if (count === 0) return;
+  const share = Math.ceil(amount / count);
+  for (const above of way.above) {
+    if (above?.placed && above.carries.includes(name)) flow(above.placed.way, name, share, true);
   }
 }
 
-const nobody: readonly Seeker[] = [];
+let walk = 0;
 
-/** The needs through which a way passes on what is drawn under a name. */
-export function carriers({ seekers }: Bench, way: Way, name: Quantity): readonly Seeker[] {
-  if (way.after.length === 0) return nobody;
-  return way.after.flatMap((index) => {
-    const seeker = seekers[index];
-    return seeker?.need.carries?.includes(name) ? [seeker] : [];
-  });
+/** A new mark, for one walk over needs or places. */
+export function newMark(): number {
+  walk += 1;
+  return walk;
 }
 
-/** What the joints of these needs take of each resource. A place's own draws are taken once. */
-export function takeAll(bench: Bench, placed: Placed, seekers: readonly Seeker[] = bench.seekers): Map<Store, number> {
-  const used = new Map<Store, number>();
-  const take = (store: Store, amount: number) => used.set(store, (used.get(store) ?? 0) + amount);
-  const spots = new Set<number>();
-  for (const { index, draws } of seekers) {
-    const joined = placed[index];
-    if (!joined) continue;
-    const isFirst = spots.size < spots.add(joined.way.spot).size;
-    charge(bench, placed, joined.way, isFirst ? [...draws, ...joined.way.draws] : draws, take);
+/** Charges the joints of these needs. A place's own draws are charged once. */
+export function chargeJoints(seekers: readonly Seeker[]): void {
+  const mark = newMark();
+  for (const { placed, draws } of seekers) {
+    if (!placed) continue;
+    const { way } = placed;
+    if (draws.length > 0) charge(way, draws);
+    if (way.draws.length > 0 && way.spot.mark !== mark) {
+      way.spot.mark = mark;
+      charge(way, way.draws);
+    }
   }
-  return used;
 }

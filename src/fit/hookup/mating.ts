@@ -1,4 +1,4 @@
-import type { Attr, Need, Place, Test, Value } from '../model.ts';
+import type { Need, Place, Test } from '../model.ts';
 
 /** Whether hands could make this joint, as far as is recorded. */
 export type Mating = 'yes' | 'unknown' | 'no';
@@ -35,17 +35,3 @@ export function mate(tests: readonly Test[], need: Need['attrs'], place: Place['
   }
   return mating;
 }
-
-const sameValue = (a: Value, b: Value): boolean =>
-  a === b ||
-  (typeof a === 'object' &&
-    typeof b === 'object' &&
-    a !== null &&
-    b !== null &&
-    a.length === b.length &&
-    a.every((value, index) => value === b[index]));
-
-/** Equal attributes or equal draws; one that is undefined is the same as one that is absent. */
-export const sameRecord = (a: Record<Attr, Value> = {}, b: Record<Attr, Value> = {}): boolean =>
-  Object.keys(a).every((key) => sameValue(a[key], b[key])) &&
-  Object.keys(b).every((key) => key in a || b[key] === undefined);

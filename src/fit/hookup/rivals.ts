@@ -1,53 +1,57 @@
 import type { WhyLeft } from '../model.ts';
-import type { Bench, Mate, Store } from './bench.ts';
-import { takeAll } from './charge.ts';
-import { divide } from './components.ts';
+import { type Bench, matesOf } from './bench.ts';
+import { charged, chargeJoints, clearCharges } from './charge.ts';
 import { compareIds } from './order.ts';
+import type { Seeker, Spot, Store } from './records.ts';
 
 /**
  * For a need left over, the needs that cannot all be served and the places they could have. Whatever
  * a rival could take, the needs that have it or draw on it are rivals too, and so are those that hang
  * on a rival: were there a way to serve all of them, it could be put in place of what they have.
+ * `placed` of the needs must be the hookup.
  */
-export function findRivals(bench: Bench, joined: readonly (Mate | null)[]) {
-  const { seekers, spots } = bench;
-  const { candidates, binding } = divide(bench);
-  const sitting = new Map<number, number[]>();
-  const hanging = new Map<number, number[]>();
-  const drawing = new Map<Store, number[]>();
-  const note = <K>(notes: Map<K, number[]>, key: K, index: number) =>
-    notes.set(key, [...(notes.get(key) ?? []), index]);
+export function findRivals({ seekers }: Bench) {
+  const sitting = new Map<Spot, Seeker[]>();
+  const hanging = new Map<Seeker, Seeker[]>();
+  const drawing = new Map<Store, Seeker[]>();
+  const note = <K>(notes: Map<K, Seeker[]>, key: K, seeker: Seeker) => {
+    const known = notes.get(key);
+    if (known) known.push(seeker);
+    else notes.set(key, [seeker]);
+  };
   for (const seeker of seekers) {
-    const mate = joined[seeker.index];
-    if (!mate) continue;
-    note(sitting, mate.way.spot, seeker.index);
-    for (const above of mate.way.after) note(hanging, above, seeker.index);
-    for (const store of takeAll(bench, joined, [seeker]).keys()) note(drawing, store, seeker.index);
+    if (!seeker.placed) continue;
+    const { way } = seeker.placed;
+    note(sitting, way.spot, seeker);
+    for (const above of way.above) if (above) note(hanging, above, seeker);
+    chargeJoints([seeker]);
+    for (const store of charged) note(drawing, store, seeker);
+    clearCharges();
   }
 
-  return (first: number): Pick<WhyLeft, 'rivals' | 'places'> => {
-    const rivals = new Set<number>();
-    const places = new Set<number>();
-    const queue = [first];
-    for (let index = queue.pop(); index !== undefined; index = queue.pop()) {
-      const seeker = seekers[index];
-      if (!seeker || rivals.has(index)) continue;
-      rivals.add(index);
-      queue.push(...(hanging.get(index) ?? []));
-      for (const { way } of seeker.mates) {
+  return (first: Seeker): Pick<WhyLeft, 'rivals' | 'places'> => {
+    const rivals = new Set<Seeker>();
+    const places = new Set<Spot>();
+    const queue: (Seeker | undefined)[] = [first];
+    while (queue.length > 0) {
+      const seeker = queue.pop();
+      if (!seeker || rivals.has(seeker)) continue;
+      rivals.add(seeker);
+      queue.push(...(hanging.get(seeker) ?? []));
+      for (const { way } of matesOf(seeker)) {
         places.add(way.spot);
-        queue.push(...way.after, ...(sitting.get(way.spot) ?? []));
+        queue.push(...way.above, ...(sitting.get(way.spot) ?? []));
       }
-      for (const { most } of candidates[index] ?? []) {
-        for (const store of most.keys()) {
+      for (const { stores } of seeker.open) {
+        for (const store of stores) {
           queue.push(...store.sharers);
-          if (binding.has(store) && !store.lost) queue.push(...(drawing.get(store) ?? []));
+          if (store.binds && !store.lost) queue.push(...(drawing.get(store) ?? []));
         }
       }
     }
     return {
-      rivals: [...rivals].map((index) => seekers[index]?.need.id ?? '').sort(compareIds),
-      places: [...places].map((spot) => spots[spot]?.[0]?.place.id ?? '').sort(compareIds),
+      rivals: [...rivals].map(({ need }) => need.id).sort(compareIds),
+      places: [...places].map(({ ways }) => ways[0]?.place.id ?? '').sort(compareIds),
     };
   };
 }

@@ -1,15 +1,24 @@
-import type { Hookup, Joint, Need, Problem } from '../model.ts';
-import { type Bench, jointId, layOut, type Mate, type Seeker } from './bench.ts';
-import { takeAll } from './charge.ts';
+import type { Hookup, Joint, Problem } from '../model.ts';
+import { type Bench, jointId, layOut } from './bench.ts';
+import { charged, chargeJoints, clearCharges } from './charge.ts';
 import { divide } from './components.ts';
 import { costOf } from './cost.ts';
-import { compareText } from './order.ts';
+import { isAbsent } from './joints.ts';
+import { sortInPlace } from './order.ts';
+import type { Candidate, Seeker } from './records.ts';
+import { settles } from './settle.ts';
 import { search } from './tree.ts';
 import { Trial } from './trial.ts';
+
+/** What was laid out last, and the hookup found for it. */
+let latest: { hookup: Hookup; bench: Bench } | undefined;
 
 /**
  * The best hookup of a problem: the least cost, and among equals the first in order. The order of
  * needs, places and resources in the problem changes nothing.
+ *
+ * What is read from a need, place or resource is kept for as long as that object is: the same objects
+ * are found again quickly, and must not change.
  *
  * `stepLimit` holds for each component, 20,000 when absent. Where it is reached the hookup is one that
  * can be made, but `proved` is false, and `stopped` lists the needs left over for want of steps.
@@ -18,65 +27,78 @@ import { Trial } from './trial.ts';
  * meter names a resource nobody declared, or when an amount is not a whole number from 0 up.
  */
 export function findHookup(problem: Problem, { stepLimit = 20_000 }: { stepLimit?: number } = {}): Hookup {
+  latest = undefined;
   const bench = layOut(problem);
-  const division = divide(bench);
+  const { seekers } = bench;
+  const unproved: Seeker[] = [];
   let steps = 0;
-  const unproved: number[] = [];
-  for (const component of division.components) {
-    const result = search(new Trial(bench, division, component), stepLimit);
+  for (const component of divide(bench)) {
+    if (settles(component)) continue;
+    const result = search(new Trial(component), stepLimit);
     steps += result.steps;
     if (!result.proved) unproved.push(...component);
   }
   const proved = unproved.length === 0;
-  if (!proved) unproved.push(...undoStranded(bench, division.placed));
+  if (!proved) unproved.push(...undoStranded(seekers));
 
-  const byId = bench.seekers.toSorted((a, b) => compareText(a.key, b.key) || compareText(a.need.id, b.need.id));
-  const leftOf = (seekers: readonly Seeker[]) => seekers.filter(({ index }) => !division.placed[index]);
-  const used = takeAll(bench, division.placed);
-  return {
-    joints: byId.flatMap(({ index, need }) => joint(need, division.placed[index])),
-    left: leftOf(byId).map(({ need }) => need),
-    cost: costOf(bench, division.placed, used),
-    used: new Map([...used].map(([{ id }, amount]) => [id, amount] as const).sort(([a], [b]) => compareText(a, b))),
-    steps,
-    proved,
-    ...(proved
-      ? {}
-      : { stopped: leftOf(byId.filter(({ index }) => unproved.includes(index))).map(({ need }) => need.id) }),
-  };
+  const byId = [...seekers];
+  sortInPlace(byId, (a, b) => a.turn.at < b.turn.at);
+  const joints: Joint[] = [];
+  const left: Seeker[] = [];
+  for (const seeker of byId) {
+    if (seeker.placed) joints.push(joint(seeker, seeker.placed));
+    else left.push(seeker);
+  }
+  chargeJoints(seekers);
+  const cost = costOf(seekers);
+  const used = usedOf();
+  clearCharges();
+  const hookup: Hookup = { joints, left: left.map(({ need }) => need), cost, used, steps, proved };
+  if (!proved) hookup.stopped = left.filter((one) => unproved.includes(one)).map(({ need }) => need.id);
+  latest = { hookup, bench };
+  return hookup;
 }
 
-function joint(need: Need, mate: Mate | null | undefined): Joint[] {
-  if (!mate) return [];
-  const { place } = mate.way;
+/** The bench of a hookup, laid out and divided: the latest if that is it. */
+export function benchOf(problem: Problem, hookup: Hookup): Bench {
+  if (latest?.hookup === hookup) return latest.bench;
+  latest = undefined;
+  const bench = layOut(problem);
+  divide(bench);
+  latest = { hookup, bench };
+  return bench;
+}
+
+function joint({ need }: Seeker, { way: { place }, unknown }: Candidate): Joint {
   const { id, way } = place;
-  return [
-    {
-      id: jointId(need, place),
-      kind: need.kind,
-      need: need.id,
-      place: id,
-      ...(way === undefined ? {} : { way }),
-      unknown: mate.unknown,
-    },
-  ];
+  const { kind } = need;
+  return way === undefined
+    ? { id: jointId(need, place), kind, need: need.id, place: id, unknown }
+    : { id: jointId(need, place), kind, need: need.id, place: id, way, unknown };
+}
+
+/** By resource, in the order of ids. */
+function usedOf(): Hookup['used'] {
+  const stores = [...charged];
+  sortInPlace(stores, (a, b) => a.turn.at < b.turn.at);
+  const used: Hookup['used'] = new Map();
+  for (const store of stores) used.set(store.id, store.used);
+  return used;
 }
 
 /**
  * A component cut short may have left over a need that others were sure to hang on. Undoes their
  * joints, whole places at a time, and returns the needs.
  */
-function undoStranded({ seekers }: Bench, placed: (Mate | null | undefined)[]): number[] {
-  const undone: number[] = [];
+function undoStranded(seekers: readonly Seeker[]): Seeker[] {
+  const undone: Seeker[] = [];
   for (let isDone = false; !isDone; ) {
-    const stranded = placed.find((mate) =>
-      mate?.way.after.some((index) => !placed[index] && !seekers[index]?.need.stands),
-    );
+    const stranded = seekers.find(({ placed }) => placed && isAbsent(placed.way))?.placed;
     isDone = !stranded;
-    for (const [index, mate] of placed.entries()) {
-      if (!stranded || mate?.way !== stranded.way) continue;
-      placed[index] = null;
-      undone.push(index);
+    for (const seeker of seekers) {
+      if (!stranded || seeker.placed?.way !== stranded.way) continue;
+      seeker.placed = null;
+      undone.push(seeker);
     }
   }
   return undone;
