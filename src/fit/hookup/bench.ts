@@ -39,6 +39,7 @@ export function layOut(problem: Problem): Bench {
     if (seeker.look.version !== seeker.kind.version) findMates(ledger, seeker);
   }
   for (const members of groups.values()) shareEvenly(members, seekers);
+  for (const kind of ledger.kinds) noteCapacities(kind);
   return { seekers, stores, kinds: ledger.kinds };
 }
 
@@ -130,7 +131,22 @@ function arrange(kind: KindCard): void {
   kind.spots = [...spots.values()];
   kind.stores = [...stores];
   kind.version += 1;
+  kind.state += 1;
+  kind.capacities = [];
   kind.isChanged = false;
+}
+
+function noteCapacities(kind: KindCard): void {
+  const { stores, capacities } = kind;
+  let isSame = true;
+  for (let at = 0; at < stores.length; at += 1) {
+    const { lost, capacity } = stores[at] as Store;
+    const noted = lost ? -1 - capacity : capacity;
+    if (capacities[at] === noted) continue;
+    capacities[at] = noted;
+    isSame = false;
+  }
+  if (!isSame) kind.state += 1;
 }
 
 function undeclared({ ways }: KindCard, round: number): RangeError {

@@ -1,5 +1,5 @@
 import type { Bench } from './bench.ts';
-import type { Spot, Store, Way } from './records.ts';
+import type { Seeker, Spot, Store } from './records.ts';
 
 /**
  * Finds the resources that the needs could overdraw between them. A resource cannot bind when the most
@@ -8,51 +8,59 @@ import type { Spot, Store, Way } from './records.ts';
  */
 export function findBinding({ seekers, stores }: Bench): void {
   for (const store of stores) {
-    store.binds = false;
     store.sum = 0;
     store.drawer = undefined;
-    store.ways.length = 0;
-    store.amounts.length = 0;
   }
-  for (const seeker of seekers) {
-    for (const candidate of seeker.open) {
-      for (let at = 0; at < candidate.stores.length; at += 1) {
-        const store = candidate.stores[at] as Store;
-        const amount = candidate.amounts[at] as number;
-        store.ways.push(candidate.way);
-        store.amounts.push(amount);
-        if (store.drawer !== seeker) {
-          store.drawer = seeker;
-          store.most = 0;
-        }
-        if (amount <= store.most) continue;
-        store.sum += amount - store.most;
-        store.most = amount;
-      }
-    }
-  }
+  for (const seeker of seekers) addMost(seeker);
+  let isDoubtful = false;
   for (const store of stores) {
-    store.binds = store.sum > store.capacity && mostByPlace(store) > store.capacity;
+    store.binds = store.sum > store.capacity;
+    isDoubtful ||= store.binds;
     store.drawer = undefined;
+  }
+  if (isDoubtful) compareByPlace(seekers, stores);
+}
+
+/** Adds the most that one need could put on each resource. */
+function addMost(seeker: Seeker): void {
+  for (const candidate of seeker.open) {
+    const { stores, amounts } = candidate;
+    for (let at = 0; at < stores.length; at += 1) {
+      const store = stores[at] as Store;
+      const amount = amounts[at] as number;
+      if (store.drawer !== seeker) {
+        store.drawer = seeker;
+        store.most = 0;
+      }
+      if (amount <= store.most) continue;
+      store.sum += amount - store.most;
+      store.most = amount;
+    }
   }
 }
 
-function mostByPlace({ ways, amounts }: Store): number {
-  const spots: Spot[] = [];
-  const most: number[] = [];
-  let sum = 0;
-  for (let index = 0; index < ways.length; index += 1) {
-    const { spot, fill } = ways[index] as Way;
-    const amount = (amounts[index] as number) * fill;
-    let at = spots.indexOf(spot);
-    if (at < 0) {
-      at = spots.push(spot) - 1;
-      most.push(0);
+type ByPlace = { store: Store; spots: Spot[]; most: number[]; sum: number };
+
+/** Lets those off that the places could not overdraw. */
+function compareByPlace(seekers: readonly Seeker[], all: readonly Store[]): void {
+  const sums: ByPlace[] = [];
+  for (const store of all) if (store.binds) store.sum = sums.push({ store, spots: [], most: [], sum: 0 }) - 1;
+  for (const { open } of seekers) {
+    for (const { way, stores, amounts } of open) {
+      for (let at = 0; at < stores.length; at += 1) {
+        const store = stores[at] as Store;
+        if (store.binds) raise(sums[store.sum] as ByPlace, way.spot, (amounts[at] as number) * way.fill);
+      }
     }
-    const more = amount - (most[at] as number);
-    if (more <= 0) continue;
-    sum += more;
-    most[at] = amount;
   }
-  return sum;
+  for (const { store, sum } of sums) store.binds = sum > store.capacity;
+}
+
+function raise(by: ByPlace, spot: Spot, amount: number): void {
+  const known = by.spots.indexOf(spot);
+  const at = known < 0 ? by.spots.push(spot) - 1 : known;
+  const most = by.most[at] ?? 0;
+  if (amount <= most) return;
+  by.sum += amount - most;
+  by.most[at] = amount;
 }

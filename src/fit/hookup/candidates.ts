@@ -7,27 +7,14 @@ import type { Candidate, Draw, Seeker, Store, Way } from './records.ts';
  * joined nowhere, and joints that would overdraw a refused resource on their own.
  */
 export function findCandidates({ seekers }: Bench): void {
-  let isWaiting = false;
+  const waiting: Seeker[] = [];
   for (const seeker of seekers) {
-    const { look, drawn } = seeker;
-    seeker.twin = undefined;
-    if (seeker.awaited) seeker.open = ownCandidates(seeker);
-    else if (look.round === seeker.name.round && look.last?.drawn === drawn) seeker.twin = look.last;
-    else {
-      seeker.open = ownCandidates(seeker);
-      look.round = seeker.name.round;
-      look.last = seeker;
-    }
-    isWaiting ||= look.isWaiting;
+    const offer = offerOf(seeker);
+    const isOutside = ({ way }: Candidate) => !isOwnOutlet(seeker, way);
+    seeker.open = !seeker.awaited || offer.every(isOutside) ? offer : offer.filter(isOutside);
+    if (seeker.look.isWaiting) waiting.push(seeker);
   }
-  if (isWaiting) followUp(seekers);
-  for (const seeker of seekers) if (seeker.twin) seeker.open = seeker.twin.open;
-}
-
-/** Candidates whose places wait for other needs. */
-function followUp(seekers: readonly Seeker[]): void {
-  const waiting = seekers.filter(({ look, twin }) => look.isWaiting && !twin);
-  for (let changed = true; changed; ) {
+  for (let changed = waiting.length > 0; changed; ) {
     changed = false;
     for (const seeker of waiting) {
       if (seeker.open.every(canExist)) continue;
@@ -36,8 +23,9 @@ function followUp(seekers: readonly Seeker[]): void {
     }
   }
   for (const seeker of waiting) {
-    if (seeker.draws.length === 0 && !seeker.look.isDrawing) continue;
-    seeker.open = seeker.open.map((candidate) => climb(seeker, candidate));
+    if (seeker.draws.length > 0 || seeker.look.isDrawing) {
+      seeker.open = seeker.open.map((candidate) => climb(seeker, candidate));
+    }
   }
 }
 
@@ -46,17 +34,23 @@ function canExist({ way }: Candidate): boolean {
   return true;
 }
 
-function ownCandidates(seeker: Seeker): readonly Candidate[] {
-  const { look, draws, awaited } = seeker;
-  const isFree = draws.length === 0 && !look.isDrawing;
-  if (isFree && !awaited) return look.mates;
-  const open: Candidate[] = [];
-  for (const mate of look.mates) {
-    if (isOwnOutlet(seeker, mate.way)) continue;
-    const candidate = isFree || mate.way.rows.length === 0 ? mate : weigh(seeker, mate);
-    if (candidate) open.push(candidate);
+/** What a need could be joined to if all places existed; needs that look and draw alike have it in common. */
+function offerOf(seeker: Seeker): readonly Candidate[] {
+  const { look, kind, draws, drawn } = seeker;
+  if (draws.length === 0 && !look.isDrawing) return look.mates;
+  if (look.offered !== kind.state) {
+    look.offered = kind.state;
+    look.offers.clear();
   }
-  return open;
+  const known = look.offers.get(drawn);
+  if (known) return known;
+  const offer: Candidate[] = [];
+  for (const mate of look.mates) {
+    const candidate = mate.way.rows.length === 0 ? mate : weigh(seeker, mate);
+    if (candidate) offer.push(candidate);
+  }
+  look.offers.set(drawn, offer);
+  return offer;
 }
 
 /** What one joint takes at its own place; undefined when that alone overdraws. */

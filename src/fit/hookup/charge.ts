@@ -7,8 +7,7 @@ import type { Draw, Row, Seeker, Store, Way } from './records.ts';
 export const charged: Store[] = [];
 
 export function clearCharges(): void {
-  for (const store of charged) store.used = 0;
-  charged.length = 0;
+  for (let store = charged.pop(); store; store = charged.pop()) store.used = 0;
 }
 
 export function rowOf({ rows }: Way, quantity: number): Row | undefined {

@@ -12,21 +12,30 @@ export function divide(bench: Bench): Seeker[][] {
   const { seekers } = bench;
   findCandidates(bench);
   dropIdleSpares(seekers);
-  for (const kind of bench.kinds) for (const spot of kind.spots) spot.wanters.length = 0;
+  for (const kind of bench.kinds) {
+    for (const spot of kind.spots) {
+      spot.wanters = 0;
+      spot.latest = undefined;
+    }
+  }
   for (const seeker of seekers) {
     seeker.placed = seeker.open.length === 0 ? null : undefined;
     seeker.parent = seeker;
+    seeker.component = -1;
     seeker.isCertain = false;
     for (const { way } of seeker.open) {
-      const { wanters } = way.spot;
-      if (wanters[wanters.length - 1] !== seeker) wanters.push(seeker);
+      const { spot } = way;
+      if (spot.latest === seeker) continue;
+      if (spot.wanters === 0) spot.first = seeker;
+      spot.wanters += 1;
+      spot.latest = seeker;
     }
   }
   findBinding(bench);
 
   const fixed = seekers.filter((seeker) => isFixed(seekers, seeker));
   for (const seeker of fixed) seeker.placed = seeker.open[0];
-  for (const seeker of seekers) seeker.isCertain = seeker.awaited && isCertain(seeker);
+  for (const seeker of seekers) if (seeker.awaited) seeker.isCertain = isCertain(seekers, seeker);
   return group(seekers);
 }
 
@@ -42,7 +51,7 @@ function isFixed(seekers: readonly Seeker[], seeker: Seeker): boolean {
   const [only] = seeker.open;
   if (!only || seeker.open.length > 1 || seeker.need.left === 'spare') return false;
   const { spot, above, fill } = only.way;
-  const isUncontested = spot.wanters.length === 1 && above.length === 0 && fill === 1 && !binds(only);
+  const isUncontested = spot.wanters === 1 && above.length === 0 && fill === 1 && !binds(only);
   return isUncontested && !couldUnseat(seekers, seeker);
 }
 
@@ -50,13 +59,13 @@ function isFixed(seekers: readonly Seeker[], seeker: Seeker): boolean {
  * Whatever the others have, a place is left for it, so what waits for it need not be solved with it: a
  * best hookup joins it, or it stands. No loop runs through it, as its own places wait for nothing open.
  */
-function isCertain({ placed, open, need }: Seeker): boolean {
+function isCertain(seekers: readonly Seeker[], { placed, open, need }: Seeker): boolean {
   if (placed !== undefined || need.left === 'spare') return false;
   const isSafe = ({ way }: Candidate) => way.fill === 1 && way.above.every((above) => above?.placed !== undefined);
   if (!open.every((candidate) => isSafe(candidate) && !bindsRefused(candidate))) return false;
   const spots = new Set(open.map(({ way }) => way.spot));
-  const rivals = new Set([...spots].flatMap(({ wanters }) => wanters));
-  return spots.size >= rivals.size;
+  const rivals = seekers.filter((other) => other.open.some(({ way }) => spots.has(way.spot)));
+  return spots.size >= rivals.length;
 }
 
 /**
@@ -68,7 +77,7 @@ function group(seekers: readonly Seeker[]): Seeker[][] {
     if (seeker.placed !== undefined) continue;
     for (const candidate of seeker.open) {
       const { way, stores, through } = candidate;
-      const [first] = way.spot.wanters;
+      const { first } = way.spot;
       if (first && first !== seeker) unite(first, seeker);
       for (const above of way.above) if (above && above.placed === undefined && !above.isCertain) unite(seeker, above);
       if (!binds(candidate)) continue;
@@ -84,9 +93,9 @@ function group(seekers: readonly Seeker[]): Seeker[][] {
   for (const seeker of seekers) {
     if (seeker.placed !== undefined) continue;
     const root = rootOf(seeker);
-    const known = components.find(([first]) => first && rootOf(first) === root);
+    const known = components[root.component];
     if (known) known.push(seeker);
-    else components.push([seeker]);
+    else root.component = components.push([seeker]) - 1;
   }
   return components;
 }

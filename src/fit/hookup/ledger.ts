@@ -46,9 +46,11 @@ export class Ledger {
       met: 0,
       isChanged: false,
       version: 0,
+      state: 0,
       ways: none,
       spots: none,
       stores: none,
+      capacities: [],
     }));
     this.#kindOf = new Map(this.kinds.map((kind) => [kind.name, kind]));
   }
@@ -91,10 +93,10 @@ export class Ledger {
       isIdle: need.left === 'spare' && !need.stands,
       index: 0,
       awaited: false,
-      twin: undefined,
       open: none,
       placed: undefined,
       isCertain: false,
+      component: -1,
       mark: 0,
     };
     seeker.parent = seeker as Seeker;
@@ -164,8 +166,6 @@ export class Ledger {
       sum: 0,
       most: 0,
       drawer: undefined,
-      ways: [],
-      amounts: [],
     }));
   }
 
@@ -177,8 +177,8 @@ export class Ledger {
       mates: none,
       isWaiting: false,
       isDrawing: false,
-      round: 0,
-      last: undefined,
+      offered: -1,
+      offers: new Map(),
     }));
   }
 

@@ -38,9 +38,6 @@ export type Store = {
   sum: number;
   most: number;
   drawer: Seeker | undefined;
-  /** The ways at which something could be put on it, and how much; a way may be there for several needs. */
-  readonly ways: Way[];
-  readonly amounts: number[];
 };
 
 /** How one resource declares its store. */
@@ -72,15 +69,14 @@ export type Seeker = {
   index: number;
   /** Some place waits for it. */
   awaited: boolean;
-  /** An earlier need that is the same in all but name: it has the same candidates. */
-  twin: Seeker | undefined;
   /** What it could be joined to, in the order in which it would take them. */
   open: readonly Candidate[];
   /** What it is joined to; null when it is left over, undefined while that is open. */
   placed: Candidate | null | undefined;
   isCertain: boolean;
-  /** Towards the one that stands for its component. */
+  /** Towards the one that stands for its component, which has the component's number. */
   parent: Seeker;
+  component: number;
   /** A mark of the walk that looks at it. */
   mark: number;
 };
@@ -113,8 +109,10 @@ export type Spot = {
   readonly fill: number;
 
   // Of the problem at hand.
-  /** The needs that have a candidate here. */
-  wanters: Seeker[];
+  /** How many needs have a candidate here, the first and the latest met. */
+  wanters: number;
+  first: Seeker | undefined;
+  latest: Seeker | undefined;
   /** Its number in the component that is being solved, how many are joined there, and the first of them. */
   seat: number;
   taken: number;
@@ -146,9 +144,9 @@ export type Look = {
   mates: readonly Candidate[];
   isWaiting: boolean;
   isDrawing: boolean;
-  /** In the round, the last need of this look that is not awaited. */
-  round: number;
-  last: Seeker | undefined;
+  /** In the state of the kind's places, what there is for needs of this look, by what they draw. */
+  offered: number;
+  readonly offers: Map<number, readonly Candidate[]>;
 };
 
 /** A kind, with the places of the problem at hand. */
@@ -162,20 +160,24 @@ export type KindCard = {
   readonly incoming: Way[];
   met: number;
   isChanged: boolean;
-  /** Rises when the places change. */
+  /** Rises when the places change; and when those or what they meter with change. */
   version: number;
+  state: number;
   /** In order. */
   ways: readonly Way[];
   spots: readonly Spot[];
-  /** What the places meter with. */
+  /** What the places meter with, and the capacity of each, below 0 for a lost one. */
   stores: readonly Store[];
+  capacities: number[];
 };
 
 /** A place with no way yet. */
 export const newSpot = (fill: number): Spot => ({
   ways: [],
   fill,
-  wanters: [],
+  wanters: 0,
+  first: undefined,
+  latest: undefined,
   seat: 0,
   taken: 0,
   holder: undefined,
