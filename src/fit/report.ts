@@ -28,6 +28,7 @@ export type BudgetName =
   | 'idle-power'
   | 'excursion'
   | 'rail'
+  | 'lead'
   | 'wall-power'
   | 'running-cost'
   | 'heat'
@@ -35,7 +36,10 @@ export type BudgetName =
   | 'sound'
   | 'lanes'
   | 'picture'
+  | 'scan'
+  | 'heads'
   | 'memory'
+  | 'banks'
   | 'memory-bandwidth'
   | 'money'
   | 'footprint'
@@ -52,15 +56,37 @@ export type BudgetUnit =
   | 'millibel'
   | 'megabyte-a-second'
   | 'megabit-a-second'
+  | 'kibibyte'
   | 'mebibyte'
+  | 'hertz'
   | 'square-millimetre'
-  | 'gram';
+  | 'gram'
+  | 'count';
+
+/** Units of figures that a formula puts in and that no budget is counted in. */
+export type FigureUnit =
+  | BudgetUnit
+  | 'permille'
+  | 'minute-a-day'
+  | 'tenth-of-a-cent-a-kilowatt-hour'
+  | 'cubic-metre-an-hour'
+  | 'millicelsius'
+  | 'lane'
+  | 'generation'
+  | 'megatransfer-a-second'
+  | 'pixel'
+  | 'line'
+  | 'kilohertz'
+  | 'millihertz'
+  | 'bit';
 
 /** One line of the working: a part's share, or a figure that the formula puts in. */
 export type WorkingLine = {
   /** Absent for a figure that belongs to no part. */
   unit?: UnitId;
   amount: number;
+  /** What the amount counts; absent for an amount that counts towards `used`, in the budget's own unit. */
+  in?: FigureUnit;
   /** Where the amount is recorded on the part, or what the figure is. */
   field: string;
 };
@@ -79,13 +105,25 @@ export type Budget = {
   /** Units whose share is not recorded, so `used` is a floor. */
   unknown: UnitId[];
   working: WorkingLine[];
+  /** A sentence: how `used` comes from the working, and what sets the limit where that is not plain. */
   formula: string;
+  /** Id in `content/sources`. */
   source: string;
 };
 
 /** The verdict on the whole list: hazards and blockers only; a limit still fits. */
 export type Overall = 'fits' | 'does-not-fit' | 'cannot-tell';
 
+/**
+ * A line that was not judged. `unknown-part`: no part of the catalogue has the id. `unknown-class`, `not-whole`: the part
+ * is of another edition. `miscounted`: its quantity is no count. `too-many`: with it the list has more parts than are judged.
+ */
+export type Unjudged = {
+  part: PartId;
+  why: 'unknown-part' | 'unknown-class' | 'not-whole' | 'miscounted' | 'too-many';
+};
+
+/** For reading only: reports of like lists share findings. */
 export type FitReport = {
   core: string;
   units: { id: UnitId; part: PartId; class: PartClass; name: string }[];
@@ -94,6 +132,9 @@ export type FitReport = {
   proved: boolean;
   /** Worst first: does not fit before cannot tell before fits; then severity; then rule id; then id. */
   findings: Finding[];
+  /** Power, heat and money, in that order, then whatever else rules read; `budgets/working.ts` gives all there are. */
   budgets: Budget[];
+  /** By part id. A list of which something was not judged never fits. */
+  unjudged: Unjudged[];
   overall: Overall;
 };

@@ -1,13 +1,39 @@
+/**
+ * Budgets, and the totals behind most of them.
+ *
+ * `budgetsOf` gives what is part of every fit report: power, heat and money, then every other total that a rule may
+ * stand on. `workingOf` (`working.ts`) gives all budgets of a list, those that need the hookup or the brief among them; it
+ * is for screens, which ask when somebody looks. So a rule reads only names in `judgedTotals`.
+ */
 import type { Unit } from '../model.ts';
-import type { Budget } from '../report.ts';
+import type { Budget, BudgetName } from '../report.ts';
 import type { JudgeBrief } from '../rule.ts';
-import { heatBudget } from './heat.ts';
-import { moneyBudget } from './money.ts';
-import { powerBudget } from './power.ts';
+import { heat } from './heat.ts';
+import { banksMemory, memory } from './memory.ts';
+import { money, moneyOnTerms } from './money.ts';
+import { excursion, idlePower, power, sustainedPower } from './power.ts';
+import { rails } from './rails.ts';
+import { budgetOf, type Total } from './total.ts';
+import { weight } from './weight.ts';
 
-/** Always all three, in this order. */
-export const budgetsOf = (units: readonly Unit[], brief: JudgeBrief): Budget[] => [
-  powerBudget(units),
-  heatBudget(units),
-  moneyBudget(units, brief),
-];
+/** What every fit report adds up, in this order. */
+export const judgedTotals: readonly Total[] = [power, heat, money, sustainedPower, excursion, ...rails];
+
+const byName = new Map<BudgetName, Total[]>();
+for (const total of [...judgedTotals, idlePower, memory, banksMemory, weight]) {
+  byName.set(total.name, [...(byName.get(total.name) ?? []), total]);
+}
+
+/** Every total there is, by the name of its budget. */
+export const totals: ReadonlyMap<BudgetName, readonly Total[]> = byName;
+
+/** Power, heat and money always and first; the others where the list has them. */
+export function budgetsOf(units: readonly Unit[], brief: JudgeBrief): Budget[] {
+  const budgets: Budget[] = [];
+  for (const total of judgedTotals) {
+    const budget =
+      total === money && brief.money ? moneyOnTerms(units, brief, brief.money) : budgetOf(total, units, brief);
+    if (budget) budgets.push(budget);
+  }
+  return budgets;
+}

@@ -1,62 +1,65 @@
-/** Power: what the parts may draw at the same moment, against what the supply is rated for. */
-import type { Unit } from '../model.ts';
+/** Power that the supply gives: at its likely peak, under steady load, idle and in a short excursion. In deciwatts. */
+import { excursionColumn, excursionSource, excursions } from '../../standards/excursions.ts';
 import { deciwatts } from '../needs/amounts.ts';
-import type { Budget } from '../report.ts';
-import { allOf, inAll, leastOf, type Share } from './share.ts';
+import { loads } from './loads.ts';
+import { boundBy, type Total } from './total.ts';
 
-/** Deciwatts, by common practice: what a maker does not give, and what is much the same for all. */
-export const allowances = { motherboard: 400, 'memory-module': 50 } as const;
+const rating = boundBy('power-supply', ['ratedW'], ({ ratedW }) =>
+  ratedW === undefined ? undefined : deciwatts(ratedW),
+);
 
-const fanVolts = 12;
-/** Milliamps at 12 V as deciwatts, rounded up. */
-const fanDeciwatts = (milliamps: number): number => Math.ceil((milliamps * fanVolts) / 100);
+export const power: Total = {
+  name: 'power',
+  unit: 'deciwatt',
+  adds: loads('peak'),
+  bound: rating,
+  when: 'always',
+  formula:
+    'The highest power recorded for the processor and the cards, the most that drives and fans draw, and an allowance for the board and for each memory module, added up.',
+  source: 'practice-power-allowance',
+};
 
-const allowed = (amount: number): Share[] => [{ amount, field: 'allowance' }];
-const unknown = (field: string): Share[] => [{ amount: undefined, field }];
-const drawn = (watts: number | undefined, field: string): Share[] => [
-  { amount: watts === undefined ? undefined : deciwatts(watts), field },
-];
-/** A burst where it is recorded, otherwise the steady load. */
-const peak = ({ peakW, sustainedW }: { peakW?: number | undefined; sustainedW?: number | undefined }): Share[] =>
-  peakW === undefined ? drawn(sustainedW, 'sustainedW') : drawn(peakW, 'peakW');
+export const sustainedPower: Total = {
+  name: 'sustained-power',
+  unit: 'deciwatt',
+  adds: loads('sustained'),
+  bound: rating,
+  when: 'added',
+  formula:
+    'The power recorded under steady load for the processor and the cards, the most that drives and fans draw, and an allowance for the board and for each memory module, added up.',
+  source: 'practice-power-allowance',
+};
 
-function sharesOf({ part }: Unit): Share[] {
-  switch (part.class) {
-    case 'processor':
-    case 'graphics-card':
-      return peak(part);
-    case 'motherboard':
-    case 'memory-module':
-      return allowed(allowances[part.class]);
-    case 'storage-drive':
-      return part.milliwatts === undefined
-        ? unknown('milliwatts')
-        : [{ amount: Math.ceil(part.milliwatts / 100), field: 'milliwatts' }];
-    case 'fan':
-      return part.milliamps === undefined
-        ? unknown('milliamps')
-        : [{ amount: fanDeciwatts(part.milliamps), field: 'milliamps' }];
-    case 'cooler':
-      return part.fan ? [{ amount: fanDeciwatts(part.fan.milliamps), field: 'fan.milliamps' }] : [];
-    case 'chassis':
-      return part.fittedFans
-        ? part.fittedFans.map(({ milliamps }) => ({ amount: fanDeciwatts(milliamps), field: 'fittedFans.milliamps' }))
-        : unknown('fittedFans');
-    default:
-      return [];
-  }
-}
+export const idlePower: Total = {
+  name: 'idle-power',
+  unit: 'deciwatt',
+  adds: loads('idle'),
+  bound: rating,
+  when: 'added',
+  formula:
+    'The power recorded for each part while the machine waits, and an allowance for the board and for each memory module where nothing is recorded, added up. Fans count at full speed.',
+  source: 'practice-power-allowance',
+};
 
-/** In deciwatts. */
-export function powerBudget(units: readonly Unit[]): Budget {
-  return {
-    name: 'power',
-    unit: 'deciwatt',
-    ...inAll(units, sharesOf),
-    ...leastOf(allOf(units, 'power-supply').map(({ part }) => part.ratedW)),
-    about: allOf(units, 'power-supply').map(({ id }) => id),
-    formula:
-      'The highest power recorded for the processor and the graphics card, the most that drives and fans draw, and an allowance for the board and for each memory module, added up.',
-    source: 'practice-power-allowance',
-  };
-}
+/** How long the excursion is that a card's file records. */
+const [shortest] = excursions;
+
+/** A supply that promises nothing beyond its rating bears its rating. */
+export const excursion: Total = {
+  name: 'excursion',
+  unit: 'deciwatt',
+  adds: loads('excursion'),
+  bound: boundBy('power-supply', ['ratedW', 'bearsExcursions', 'leads'], ({ ratedW, bearsExcursions, leads }) => {
+    if (ratedW === undefined || bearsExcursions === undefined) return undefined;
+    if (!bearsExcursions) return deciwatts(ratedW);
+    if (leads === undefined) return undefined;
+    const column = excursionColumn(
+      ratedW,
+      leads.some(({ plugs }) => plugs.includes('12v-2x6')),
+    );
+    return Math.floor((deciwatts(ratedW) * shortest.percent[column]) / 100);
+  }),
+  when: 'added',
+  formula: `What the graphics card draws in an excursion of ${shortest.microseconds} microseconds, and what everything else draws at its peak, added up. A supply of the third ATX generation bears twice its rating that long when it is rated above 450 W and has the 16-pin plug, half as much again otherwise.`,
+  source: excursionSource,
+};
