@@ -5,7 +5,7 @@ import { findingFor, reportOf } from '../../src/exercises/mark-verdicts.ts';
 import type { MisfitsExercise } from '../../src/exercises/types.ts';
 import { judge } from '../../src/fit/judge.ts';
 import { resolveList } from '../../src/parts/list.ts';
-import { type PartId, partClasses } from '../../src/parts/part.ts';
+import { type Part, type PartClass, type PartId, partClasses } from '../../src/parts/part.ts';
 import { choosing, content } from '../helpers/content.ts';
 
 const { parts } = content;
@@ -24,12 +24,118 @@ const against = (ids: readonly PartId[]) =>
     .findings.filter(({ verdict, severity }) => verdict !== 'fits' && severity !== 'note')
     .map(({ rule, verdict, severity }) => `${rule} ${verdict} ${severity}`);
 
-test('the shelf holds at least four of each class, of two sockets, two memory kinds and three sizes', () => {
-  for (const of of partClasses) expect(parts.filter((part) => part.class === of).length, of).toBeGreaterThanOrEqual(4);
-  const boards = parts.filter((part) => part.class === 'motherboard');
-  expect(new Set(boards.map(({ socket }) => socket))).toEqual(new Set(['k4', 'n9']));
-  expect(new Set(boards.map(({ memory }) => memory?.generation))).toEqual(new Set(['ddr4', 'ddr5']));
-  expect(new Set(boards.map(({ formFactor }) => formFactor))).toEqual(new Set(['atx', 'micro-atx', 'mini-itx']));
+/** Classes whose every part is of about 1990. */
+const olderClasses: readonly PartClass[] = [
+  'bank-module',
+  'bus-card',
+  'coprocessor',
+  'diskette',
+  'fixed-disk',
+  'floppy-drive',
+  'processor-board',
+];
+/** Parts of about 1990 whose classes have current ones too, and whose fields do not say so. */
+const older: ReadonlySet<PartId> = new Set([
+  'dorrenby-stray-14',
+  'drenning-clatter',
+  'drenning-mouse-25',
+  'drenning-mouse-9',
+  'drenning-office',
+  'drenning-office-mouse',
+  'drenning-ball-9',
+  'drenning-plain-din',
+  'ebbe-clip',
+  'ebbe-clip-fan',
+  'tollick-edge-pins',
+  'tollick-frame-locked',
+  'tollick-keys-large',
+  'tollick-lead-small',
+  'tollick-lead-y',
+  'tollick-mouse-changer',
+  'tollick-mouse-changer-wide',
+]);
+/** No part says which shelf it is on: what it is made for does. */
+function isOlder(part: Part): boolean {
+  if (olderClasses.includes(part.class) || older.has(part.id)) return true;
+  switch (part.class) {
+    case 'chassis':
+      return part.formFactors?.some((form) => form === 'baby-at' || form === 'lpx') ?? false;
+    case 'motherboard':
+      return part.busSlots !== undefined;
+    case 'processor':
+      return part.clockMhz !== undefined && part.clockMhz <= 50;
+    case 'power-supply':
+      return part.leads?.some(({ plugs }) => plugs.includes('p8')) ?? false;
+    case 'monitor':
+      return part.horizontalKhz !== undefined && part.widthPx === undefined;
+    case 'operating-system':
+      return part.comesOn !== undefined;
+    default:
+      return false;
+  }
+}
+
+describe('the shelf', () => {
+  const current = parts.filter((part) => !isOlder(part));
+  const vintage = parts.filter(isOlder);
+
+  test('holds at least 160 current parts and 80 of about 1990', () => {
+    expect(current.length).toBeGreaterThanOrEqual(160);
+    expect(vintage.length).toBeGreaterThanOrEqual(80);
+  });
+
+  test('has in each class at least three parts that are what they seem and two that are not', () => {
+    for (const of of partClasses) {
+      const ofClass = parts.filter((part) => part.class === of);
+      expect(ofClass.filter(({ trap }) => trap === undefined).length, of).toBeGreaterThanOrEqual(3);
+      expect(ofClass.filter(({ trap }) => trap !== undefined).length, of).toBeGreaterThanOrEqual(2);
+    }
+  });
+
+  test('says of each part what a shop assistant would, in one sentence or two, and of each trap what it teaches', () => {
+    for (const { id, says, trap } of parts) {
+      expect(says?.length ?? 0, id).toBeGreaterThan(10);
+      if (trap !== undefined) expect(trap, id).toMatch(/^[A-Z0-9].*[.]$/);
+    }
+  });
+
+  test('holds, for this year, boards of three sockets, two memory kinds and four sizes', () => {
+    const boards = current.filter((part) => part.class === 'motherboard');
+    expect(new Set(boards.map(({ socket }) => socket))).toEqual(new Set(['k4', 'n9', 'w6']));
+    expect(new Set(boards.map(({ memory }) => memory?.generation))).toEqual(new Set(['ddr4', 'ddr5']));
+    expect(new Set(boards.map(({ formFactor }) => formFactor))).toEqual(
+      new Set(['atx', 'micro-atx', 'mini-itx', 'e-atx']),
+    );
+    expect(boards.filter(({ memory }) => memory?.registered)).toHaveLength(1);
+  });
+
+  test('holds, for 1990, boards of every bus width of the time and memory of 30 and 72 contacts', () => {
+    const boards = vintage.filter((part) => part.class === 'motherboard');
+    expect(new Set(boards.map(({ dataBusBits }) => dataBusBits))).toEqual(new Set([8, 16, 32]));
+    const slots = boards.flatMap(({ busSlots = [] }) => busSlots.flatMap(({ buses }) => buses));
+    expect(new Set(slots)).toEqual(new Set(['isa-8', 'isa-16', 'eisa', 'vlb']));
+    const banks = boards.flatMap(({ memoryBanks = [] }) => memoryBanks.map(({ pins }) => pins));
+    expect(new Set(banks)).toEqual(new Set(['30', '72', 'sipp-30']));
+  });
+
+  test('has processors of 1990 at 8 to 50 MHz and disks of 20 to 541 MB', () => {
+    const clocks = vintage.flatMap((part) => (part.class === 'processor' ? (part.clockMhz ?? []) : []));
+    expect([Math.min(...clocks), Math.max(...clocks)]).toEqual([8, 50]);
+    for (const part of vintage) {
+      if (part.class !== 'fixed-disk' || part.cylinders === undefined) continue;
+      const { cylinders, heads = 0, sectorsPerTrack = 0, capacityMb } = part;
+      // Sectors of 512 bytes, millions of bytes rounded down.
+      expect(Math.floor((cylinders * heads * sectorsPerTrack * 512) / 1_000_000), part.id).toBe(capacityMb);
+    }
+  });
+
+  test('sells a board of 1991 with its processor for 400 to 500, as was usual', () => {
+    // Common practice: 400 to 500 for a replacement board with processor around 1991.
+    const price = (id: PartId) => parts.find((part) => part.id === id)?.priceCents ?? Number.NaN;
+    const pair = price('eskerby-wide') + price('velm-three-25');
+    expect(pair).toBeGreaterThanOrEqual(40_000);
+    expect(pair).toBeLessThanOrEqual(50_000);
+  });
 });
 
 test('nothing at all is against a machine that is said to be whole', () => {
