@@ -1,7 +1,11 @@
 /** Links and outlines of storage drives. */
 
-/** What one SATA port at 6 Gbit/s carries: a tenth of the line rate in bytes. Megabytes a second. */
-export const sataMBps = { megabytes: 600, source: 'sata' } as const;
+/** Line rate and payload of SATA by generation, in megabits and megabytes a second: a tenth of the line rate in bytes. */
+export const sataGenerations = {
+  1: { megabits: 1500, megabytes: 150, source: 'sata' },
+  2: { megabits: 3000, megabytes: 300, source: 'sata' },
+  3: { megabits: 6000, megabytes: 600, source: 'sata' },
+} as const;
 
 /** M.2 modules for drives are 22 mm wide; these are the lengths there are, in millimetres. */
 export const moduleWidthMm = 22;

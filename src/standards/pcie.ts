@@ -30,5 +30,17 @@ export const pcieMBps = (lanes: number, generation: number): number => {
   return Math.floor((row.megatransfers * data * lanes) / (wire * 8));
 };
 
-/** What a slot gives a graphics card through its own contacts, in watts, once the card has been set up. */
-export const slotPower = { watts: 75, source: 'pci-express-cem' } as const;
+/**
+ * What a slot gives a card through its own contacts, in watts, by how many lanes wide the card is: at power-up, and once
+ * it has been set up. A card of half height keeps to `lowW`. Only a graphics card is given 75 W.
+ */
+export const slotPower = {
+  1: { startW: 10, setUpW: 25, lowW: 10 },
+  4: { startW: 25, setUpW: 25, lowW: 25 },
+  8: { startW: 25, setUpW: 25, lowW: 25 },
+  16: { startW: 25, setUpW: 75, lowW: 25 },
+  source: 'pci-express-cem',
+} as const;
+
+/** The most one card may take, from slot and plugs together. */
+export const cardPower = { watts: 600, source: 'pci-express-cem-5' } as const;

@@ -9,7 +9,7 @@ export const supplyShapes = {
 } as const;
 
 /**
- * Rails of an ATX supply as a meter reads them at a plug under load, black lead on ground; millivolts.
+ * Rails of a supply as a meter reads them at a plug under load, black lead on ground; millivolts.
  * Limits are the nominal value with the tolerance taken off or added, not the printed two decimals.
  */
 const rail = (name: string, nominal: number, percent: number, colour: string) => {
@@ -31,19 +31,22 @@ export const rails = {
   'plus-3.3': rail('+3.3 V', 3300, 5, 'orange'),
   'standby-5': rail('+5 V standby', 5000, 5, 'purple'),
   'minus-12': rail('−12 V', -12000, 10, 'blue'),
+  // Left out of later supplies.
+  'minus-5': rail('−5 V', -5000, 10, 'white'),
 } as const;
 
 /** True when a reading lies within the rail's tolerance, both ends counted in. */
 export const isWithin = (id: keyof typeof rails, millivolts: number): boolean =>
   millivolts >= rails[id].lowest && millivolts <= rails[id].highest;
 
-/** What one plug of each kind carries at its own voltage, in watts. */
-export const plugRatings = {
-  'pcie-6': { name: '6-pin graphics plug', watts: 75, source: 'atx-3-design-guide' },
-  'pcie-8': { name: '8-pin graphics plug', watts: 150, source: 'atx-3-design-guide' },
-  '12v-2x6': { name: '12V-2x6 plug', watts: 600, source: 'atx-3-design-guide' },
-  'eps-4': { name: '4-pin processor plug', watts: 192, source: 'atx-connector-ratings' },
-  'eps-8': { name: '8-pin processor plug', watts: 384, source: 'atx-connector-ratings' },
-  // From memory: three contacts of 1.5 A at 12 V. Not confirmed in a document.
-  'sata-power': { name: 'SATA power plug', watts: 54, source: 'from-memory' },
+/** The wider band of +12 V on a supply of the third ATX generation, in millivolts: +5 % and −7 %, −8 % at a card's plug. */
+export const thirdGenerationPlus12 = {
+  'card-plug': { lowest: 11040, highest: 12600, source: 'atx-3-bands' },
+  'other-plug': { lowest: 11160, highest: 12600, source: 'atx-3-bands' },
 } as const;
+
+/** What a two-plug supply of the older kind gives: no 3.3 V, and nothing while the machine is off. */
+export const olderRails = {
+  rails: ['plus-5', 'plus-12', 'minus-5', 'minus-12'],
+  source: 'older-supplies',
+} as const satisfies { rails: readonly (keyof typeof rails)[]; source: string };

@@ -5,7 +5,14 @@
 // and not tested). FF-058: drawings that quote SFF-8301 (basis: read).
 // FF-037 to FF-040: slots and pitch (basis: read, computed). FF-048 to FF-051: encyclopaedia article "PCI Express" (basis: read).
 import { describe, expect, it } from 'vitest';
-import { formFactors, slotLengths, slotPitch } from '../../src/standards/boards.ts';
+import {
+  formFactors,
+  type Hole,
+  holePositions,
+  slotLengths,
+  slotPitch,
+  standoffsUnder,
+} from '../../src/standards/boards.ts';
 import { boardHoles, driveBoxes, slotWidth } from '../../src/standards/outlines.ts';
 
 /** id, form factor, width and depth in millimetres, slots (FF-037). */
@@ -15,11 +22,39 @@ const outlines: readonly (readonly [string, keyof typeof formFactors, number, nu
   ['FF-010 and FF-023', 'mini-itx', 170, 170, 1],
 ];
 
+/** id, form factor, the largest width and depth in millimetres. FF-002, FF-003: encyclopaedia table; FF-015: form-factor table (read). */
+const olderOutlines: readonly (readonly [string, keyof typeof formFactors, number, number])[] = [
+  ['FF-002', 'full-at', 305, 330],
+  ['FF-003', 'baby-at', 216, 330],
+  ['FF-015', 'lpx', 330, 229],
+];
+
+/** Distances between holes in inches, down then front: worked example on all the models that were read (basis: computed). */
+const between: readonly (readonly [Hole, Hole, number, number])[] = [
+  ['A', 'C', 4.9, 0],
+  ['A', 'B', 3.1, 0],
+  ['B', 'C', 1.8, 0],
+  ['C', 'F', 6.2, -0.9],
+  ['A', 'F', 11.1, -0.9],
+  ['A', 'G', 0, -6.1],
+  ['A', 'K', 0, -8.95],
+  ['G', 'J', 11.1, 0],
+];
+
 describe('form factors of boards', () => {
   it.each(outlines)('%s: %s measures %d by %d mm and has %d slots', (_id, name, width, depth, slots) => {
     expect(formFactors[name].widthMm).toBe(width);
     expect(formFactors[name].depthMm).toBe(depth);
     expect(formFactors[name].slots).toBe(slots);
+  });
+
+  it.each(olderOutlines)('%s: %s measures at most %d by %d mm', (_id, name, width, depth) => {
+    expect([formFactors[name].widthMm, formFactors[name].depthMm]).toEqual([width, depth]);
+  });
+
+  it('keeps 305 by 330 mm for full AT, not 350.5 mm deep or 350 mm wide (FF-025 and FF-026 disagree)', () => {
+    expect(formFactors['full-at'].depthMm).not.toBeCloseTo(350.5, 0);
+    expect(formFactors['full-at'].widthMm).not.toBe(350);
   });
 
   it('prints the inches of the specification as whole millimetres (FF-019 to FF-021)', () => {
@@ -76,5 +111,53 @@ describe('outlines that only drawings need', () => {
   it('has a 3.5 inch drive of 147.0 by 26.1 mm (FF-058) and a slot 8.8 mm wide (FF-048)', () => {
     expect(driveBoxes['3.5']).toEqual({ length: 147, height: 26.1 });
     expect(slotWidth).toBe(8.8);
+  });
+});
+
+describe('standoffs of a case under a board', () => {
+  it.each(between)('from hole %s to hole %s is %d inches down and %d towards the front', (from, to, down, front) => {
+    expect((holePositions[from][0] - holePositions[to][0]) / 25.4).toBeCloseTo(down, 9);
+    expect((holePositions[from][1] - holePositions[to][1]) / 25.4).toBeCloseTo(front, 9);
+  });
+
+  it('A, G and K of an ATX case lie outside a microATX board and do it no harm (FF-032 and 02, worked example)', () => {
+    const found = standoffsUnder('micro-atx', formFactors.atx.holes);
+    expect(found?.outside).toEqual(['A', 'G', 'K']);
+    expect(found?.underBoard).toEqual([]);
+    expect(found?.used).toEqual(['C', 'F', 'H', 'J', 'L', 'M']);
+    expect(found?.missing).toEqual(['B', 'R', 'S']);
+  });
+
+  it('B, R and S left in the tray lie under an ATX board where it has no hole, and may short it (02, worked example)', () => {
+    const union = [...new Set([...formFactors.atx.holes, ...formFactors['micro-atx'].holes])];
+    const found = standoffsUnder('atx', union);
+    expect(found?.underBoard.toSorted()).toEqual(['B', 'R', 'S']);
+    expect(found?.outside).toEqual([]);
+    expect(found?.missing).toEqual([]);
+  });
+
+  it('a case with every standoff takes all three sizes (02, worked example)', () => {
+    const union = [...new Set([...formFactors.atx.holes, ...formFactors['micro-atx'].holes])];
+    for (const form of ['atx', 'micro-atx', 'mini-itx'] as const)
+      expect(standoffsUnder(form, union)?.missing).toEqual([]);
+  });
+
+  it('nothing but its own four lies under a Mini-ITX board', () => {
+    const union = [...new Set([...formFactors.atx.holes, ...formFactors['micro-atx'].holes])];
+    expect(standoffsUnder('mini-itx', union)?.underBoard).toEqual([]);
+    expect(standoffsUnder('mini-itx', union)?.used.toSorted()).toEqual(['C', 'F', 'H', 'J']);
+  });
+
+  it("takes a board's own holes where they differ from its form factor's", () => {
+    expect(standoffsUnder('atx', ['A', 'C', 'B'], ['A', 'B'])).toEqual({
+      used: ['A', 'B'],
+      underBoard: ['C'],
+      outside: [],
+      missing: [],
+    });
+  });
+
+  it('says nothing where the holes of a form factor are not published', () => {
+    expect(standoffsUnder('baby-at', ['A', 'C'])).toBeUndefined();
   });
 });

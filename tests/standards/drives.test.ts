@@ -1,10 +1,17 @@
-// BUS-034: line rate / 10 (basis: computed). BUS-037, BUS-039 to BUS-041: white paper on M.2, key table (basis: read).
+// BUS-031: encyclopaedia article "SATA" (basis: read). BUS-032 to BUS-034: line rate / 10 (basis: computed). BUS-037, BUS-039 to BUS-041: white paper on M.2, key table (basis: read).
 import { describe, expect, it } from 'vitest';
-import { moduleCode, moduleKeys, moduleLengthsMm, sataMBps } from '../../src/standards/drives.ts';
+import { moduleCode, moduleKeys, moduleLengthsMm, sataGenerations } from '../../src/standards/drives.ts';
+
+/** id, generation, line rate in Gbit/s (BUS-031, read), MB/s. */
+const links: readonly (readonly [string, keyof typeof sataGenerations, number, number])[] = [
+  ['BUS-032', 1, 1.5, 150],
+  ['BUS-033', 2, 3, 300],
+  ['BUS-034', 3, 6, 600],
+];
 
 describe('links of drives', () => {
-  it('carry 600 MB/s on a 6 Gbit/s port (BUS-034)', () => {
-    expect(sataMBps.megabytes).toBe(600);
+  it.each(links)('%s: SATA %d at %d Gbit/s carries %d MB/s', (_id, generation, gigabits, megabytes) => {
+    expect(sataGenerations[generation]).toMatchObject({ megabits: gigabits * 1000, megabytes });
   });
 });
 

@@ -2,7 +2,7 @@
 // GT/s x code rate / 8 x lanes (basis: computed). BUS-001: same article, 250 MB/s a lane (basis: read).
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { pcieGenerations, pcieMBps, slotPower } from '../../src/standards/pcie.ts';
+import { cardPower, pcieGenerations, pcieMBps, slotPower } from '../../src/standards/pcie.ts';
 
 /** generation, GT/s a lane, GB/s of x1 as published, then computed GB/s of x2, x4, x8, x16. */
 const rows: readonly (readonly [number, number, number, number, number, number, number])[] = [
@@ -52,9 +52,29 @@ describe('PCI Express bandwidth', () => {
     expect(() => pcieMBps(4, 0)).toThrow(RangeError);
     expect(() => pcieMBps(4, 8)).toThrow('no PCI Express generation 8');
   });
+});
 
-  it('gives a graphics card 75 W through the slot (PSU-074, read: 3.3 V x 3 A + 12 V x 5.5 A, rounded down)', () => {
-    expect(slotPower.watts).toBe(75);
-    expect(3.3 * 3 + 12 * 5.5).toBeGreaterThanOrEqual(slotPower.watts);
+/** id, lanes, watts at power-up, once set up, and of a card of half height. Copy of an encyclopaedia article (basis: read). */
+const slots: readonly (readonly [string, 1 | 4 | 8 | 16, number, number, number])[] = [
+  ['PSU-071', 1, 10, 25, 10],
+  ['PSU-072', 4, 25, 25, 25],
+  ['PSU-072', 8, 25, 25, 25],
+  ['PSU-073 and PSU-074', 16, 25, 75, 25],
+];
+
+describe('power through the slot', () => {
+  it.each(slots)(
+    '%s: a card %d lanes wide is given %d W, then %d W, %d W when low',
+    (_id, lanes, startW, setUpW, lowW) => {
+      expect(slotPower[lanes]).toEqual({ startW, setUpW, lowW });
+    },
+  );
+
+  it('is the rounded sum of what its two rails give (PSU-075, computed: 75.9 W)', () => {
+    expect(Math.floor(3.3 * 3 + 12 * 5.5)).toBe(slotPower[16].setUpW);
+  });
+
+  it('ends at 600 W for one card, all sources together (PSU-066, read)', () => {
+    expect(cardPower.watts).toBe(600);
   });
 });

@@ -18,7 +18,11 @@ describe('sources', () => {
     const standards = new URL('../../src/standards/', import.meta.url);
     const cited = readdirSync(standards).flatMap((file) => {
       const text = readFileSync(new URL(file, standards), 'utf8');
-      const found = [...text.matchAll(/[sS]ource(?:: | = )['`]([^'`]+)['`]/g)].map((match) => match[1]);
+      const lists = [...text.matchAll(/Sources = \[([^\]]+)\]/g)].map((match) => match[1] ?? '');
+      const found = [
+        ...[...text.matchAll(/[sS]ources?(?:: | = )['`]([^'`]+)['`]/g)].map((match) => match[1]),
+        ...lists.flatMap((list) => [...list.matchAll(/'([^']+)'/g)].map((match) => match[1])),
+      ];
       expect(found, `${file} cites nothing`).not.toHaveLength(0);
       return found;
     });

@@ -1,9 +1,7 @@
 // PSU-001 to PSU-010: ATX12V Power Supply Design Guide v2.0, Table 2 (basis: read).
-// PSU-011, PSU-012: ATX Power Supply Design Guide v0.9, Table 3 (basis: read).
-// PSU-067 to PSU-069: summary of the ATX 3 Multi Rail Design Guide 2.1a, auxiliary connectors (basis: read).
-// PSU-088: handbook tables 18.14 and 18.15 (basis: read); PSU-094: the same arithmetic with four contacts (basis: computed).
+// PSU-011 to PSU-014: ATX Power Supply Design Guide v0.9, Table 3 (basis: read).
 import { describe, expect, it } from 'vitest';
-import { isWithin, plugRatings, rails, supplyShapes } from '../../src/standards/supplies.ts';
+import { isWithin, olderRails, rails, supplyShapes, thirdGenerationPlus12 } from '../../src/standards/supplies.ts';
 
 /** ids, rail, lowest and highest volts as printed, tolerance in percent. */
 const printed: readonly (readonly [string, keyof typeof rails, number, number, number])[] = [
@@ -12,6 +10,7 @@ const printed: readonly (readonly [string, keyof typeof rails, number, number, n
   ['PSU-007 and PSU-008', 'plus-3.3', 3.14, 3.47, 5],
   ['PSU-009 and PSU-010', 'standby-5', 4.75, 5.25, 5],
   ['PSU-011 and PSU-012', 'minus-12', -13.2, -10.8, 10],
+  ['PSU-013 and PSU-014', 'minus-5', -5.5, -4.5, 10],
 ];
 
 describe('rails of a supply', () => {
@@ -44,30 +43,29 @@ describe('rails of a supply', () => {
   });
 });
 
-/** id, plug, watts. */
-const ratings: readonly (readonly [string, keyof typeof plugRatings, number])[] = [
-  ['PSU-067', 'pcie-6', 75],
-  ['PSU-068', 'pcie-8', 150],
-  ['PSU-069', '12v-2x6', 600],
-  ['PSU-088', 'eps-4', 192],
-  ['PSU-094', 'eps-8', 384],
+/** ids, where the reading is taken, lowest and highest volts. PSU-017, PSU-018: press summary; PSU-019 to PSU-021: arithmetic. */
+const thirdGeneration: readonly (readonly [string, keyof typeof thirdGenerationPlus12, number, number])[] = [
+  ['PSU-017, PSU-020 and PSU-021', 'card-plug', 11.04, 12.6],
+  ['PSU-018, PSU-019 and PSU-021', 'other-plug', 11.16, 12.6],
 ];
 
-/** ids, plugs beside the slot, watts for the whole card. PSU-077 to PSU-080: expansion manual quoting card limits (basis: read). */
-const cardTotals: readonly (readonly [string, readonly (keyof typeof plugRatings)[], number])[] = [
-  ['PSU-077', ['pcie-6'], 150],
-  ['PSU-078', ['pcie-6', 'pcie-6'], 225],
-  ['PSU-079', ['pcie-8', 'pcie-6'], 300],
-  ['PSU-080', ['pcie-8', 'pcie-8'], 375],
-];
-
-describe('plug ratings', () => {
-  it.each(ratings)('%s: a %s plug carries %d W', (_id, plug, watts) => {
-    expect(plugRatings[plug].watts).toBe(watts);
+describe('the wider band of the third generation', () => {
+  it.each(thirdGeneration)('%s: +12 V at a %s lies between %d and %d V', (_ids, plug, lowest, highest) => {
+    expect(thirdGenerationPlus12[plug].lowest / 1000).toBe(lowest);
+    expect(thirdGenerationPlus12[plug].highest / 1000).toBe(highest);
   });
 
-  it.each(cardTotals)('%s: slot and plugs together give the published total', (_id, plugs, watts) => {
-    expect(plugs.reduce((sum, plug) => sum + plugRatings[plug].watts, 75)).toBe(watts);
+  it('passes a reading of 11.2 V that the older band refuses (01-power-supply, worked example)', () => {
+    expect(isWithin('plus-12', 11200)).toBe(false);
+    expect(thirdGenerationPlus12['other-plug'].lowest).toBeLessThan(11200);
+  });
+});
+
+describe('the older two-plug supply', () => {
+  it('gives +5, +12, −5 and −12 V, and neither 3.3 V nor standby (PSU-104: article on supplies by form factor, read)', () => {
+    expect(olderRails.rails.map((id) => rails[id].nominal).toSorted((a, b) => a - b)).toEqual([
+      -12000, -5000, 5000, 12000,
+    ]);
   });
 });
 

@@ -1,5 +1,5 @@
 import type { PartOf } from '../../parts/part.ts';
-import { plugRatings } from '../../standards/supplies.ts';
+import { plugRatings } from '../../standards/plugs.ts';
 import type { Lowered, Need, Unit, Unrecorded } from '../model.ts';
 import { deciwatts, halfSlots, linkMBps } from './amounts.ts';
 import { namer } from './names.ts';
