@@ -12,7 +12,7 @@ import { fingerprintOf } from './content/bundle.ts';
 import { checkExercise, checkRubric, exerciseReferences, readExercise } from './content/exercises.ts';
 import { type ContentFile, findFiles, type Kind } from './content/files.ts';
 import { checkLessons, readLesson } from './content/lessons.ts';
-import { checkClassFolders, partReferences, readPart } from './content/parts.ts';
+import { checkClassFolders, checkSense, partReferences, readPart } from './content/parts.ts';
 import { checkReferences, expectedId, type KnownIds, type Reference } from './content/references.ts';
 import { course, source, workedBuild } from './content/schemas.ts';
 import { checkDoubledIds, type Read, readThing } from './content/things.ts';
@@ -64,6 +64,7 @@ export function loadContent(dir: string): { content?: Content; faults: Fault[] }
     for (const { yaml } of reads) if (yaml) faults.push(...checkReferences(yaml, area, references, known));
   };
   refer(parts, 'part', partReferences);
+  checkSense(parts, faults);
   refer(exercises, 'exercise', exerciseReferences);
   for (const { yaml } of exercises) if (yaml) faults.push(...checkRubric(yaml));
   refer(courses, 'course', courseReferences);

@@ -1,6 +1,7 @@
 /** Reads part files: the class by its folder and its field, then everything the class may have. */
 
 import type { z } from 'zod';
+import { senseChecks } from '../../parts/checks/index.ts';
 import { partSchemas } from '../../parts/classes/index.ts';
 import { commonFields } from '../../parts/common.ts';
 import { type Part, type PartClass, partClasses } from '../../parts/part.ts';
@@ -51,6 +52,18 @@ export function checkClassFolders(files: readonly ContentFile[], faults: Fault[]
   for (const folder of folders) {
     const file = `content/parts/${folder}`;
     faults.push({ file, line: 1, column: 1, id: 'part/unknown-class', actual: folder, expected: classMeant(folder) });
+  }
+}
+
+/** Parts whose files are of the right shape, and make no sense beside each other or in themselves. */
+export function checkSense(reads: readonly Read<Part>[], faults: Fault[]): void {
+  const parts = reads.flatMap(({ value }) => (value ? [value] : []));
+  const readOf = new Map(reads.map((read) => [read.value?.id, read]));
+  for (const { id, check } of senseChecks) {
+    for (const { part, path, actual, expected } of check(parts)) {
+      const { from, yaml } = readOf.get(part) ?? {};
+      if (from && yaml) faults.push({ file: from.file, ...yaml.valueAt(path), id: `part/${id}`, actual, expected });
+    }
   }
 }
 

@@ -195,7 +195,7 @@ export function fieldMeant(key: string, known: readonly string[]): string | unde
 }
 
 /** What may stand in a field, in words. */
-function inWordsOf(schema: z.core.$ZodType, field: string): string {
+export function inWordsOf(schema: z.core.$ZodType, field: string): string {
   if (schema instanceof z.ZodOptional || schema instanceof z.ZodExactOptional) return inWordsOf(schema.unwrap(), field);
   if (schema instanceof z.ZodNullable) return `${inWordsOf(schema.unwrap(), field)}, or null`;
   if (schema instanceof z.ZodType && schema.description) return schema.description;
