@@ -94,7 +94,7 @@ describe('a table of parts', () => {
         ',quay-4,Quay 4,Skarn,demo-catalogue,5,,',
       ].join('\n'),
     );
-    expect(says).toEqual(
+    expect(says.toSorted()).toEqual(
       [
         'parts.csv:3:6  part/wrong-type  Unexpected "158 mm", expected a number in millimetres',
         'parts.csv:3:8  part/wrong-type  Unexpected "maybe", expected true or false',
@@ -104,7 +104,7 @@ describe('a table of parts', () => {
         'parts.csv:6:6  part/empty-measure  Unexpected 0, expected a number in millimetres; leave it out when it is not known',
         'parts.csv:7:6  part/out-of-range  Unexpected 5000, expected a number in millimetres, 2000 or less',
         `parts.csv:8:1  part/unknown-class  Unexpected a row without a class, expected a class: one of ${partClasses.join(', ')}`,
-      ].sort(byPlaceOf(says)),
+      ].toSorted(),
     );
   });
 
