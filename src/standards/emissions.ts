@@ -42,6 +42,16 @@ export const radiatedLimit = (emission: EmissionClass, megahertz: number): numbe
   radiatedLimits[emission].bands.find(({ fromMHz, toMHz }) => megahertz >= fromMHz && megahertz <= toMHz)
     ?.microvoltsPerM;
 
+/** Field strength by the European standard, class B at 10 m, in decibels above a microvolt a metre. */
+export const europeanRadiatedLimits = {
+  atM: 10,
+  bands: [
+    { fromMHz: 30, toMHz: 230, decibels: 30 },
+    { fromMHz: 230, toMHz: 1000, decibels: 37 },
+  ],
+  source: 'en-55022',
+} as const;
+
 /** Noise on the mains lead, in decibels above a microvolt; class B falls with the logarithm of frequency up to 0.5 MHz. */
 export const conductedLimits = {
   a: {

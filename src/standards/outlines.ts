@@ -6,8 +6,13 @@ import { formFactors, holePositions } from './boards.ts';
 /** A slot for a card is this wide. Source: `pci-express-base`. */
 export const slotWidth = 8.8;
 
-/** Drives that go into a bay, their largest envelope. Source: `sff-8301` for 3.5, `from-memory` for 2.5. */
-export const driveBoxes = { '3.5': { length: 147, height: 26.1 }, '2.5': { length: 100.45, height: 9.5 } } as const;
+/** Drives that go into a bay, their largest envelope. Source: `sff-8301` for 3.5, `drive-bays` for 5.25, `from-memory` for 2.5. */
+export const driveBoxes = {
+  '3.5': { length: 147, height: 26.1 },
+  '2.5': { length: 100.45, height: 9.5 },
+  '5.25': { length: 203.2, height: 41.3 },
+  '5.25-full': { length: 203.2, height: 82.6 },
+} as const;
 
 const holesOf = (form: keyof typeof formFactors): readonly (readonly [down: number, front: number])[] =>
   formFactors[form].holes.map((letter) => holePositions[letter]);

@@ -27,6 +27,8 @@ export const pictureLinks = {
   'hdmi-1.0': { plug: 'hdmi', name: 'HDMI 1.0 to 1.2', megabits: 3960, source: 'hdmi' },
   'hdmi-1.3': { plug: 'hdmi', name: 'HDMI 1.3 and 1.4', megabits: 8160, source: 'hdmi' },
   'hdmi-2.0': { plug: 'hdmi', name: 'HDMI 2.0', megabits: 14400, source: 'hdmi' },
+  'hdmi-2.1-9': { plug: 'hdmi', name: 'HDMI 2.1 at 9 Gbit/s', megabits: 7880, source: 'hdmi' },
+  'hdmi-2.1-18': { plug: 'hdmi', name: 'HDMI 2.1 at 18 Gbit/s', megabits: 15800, source: 'hdmi' },
   'hdmi-2.1-24': { plug: 'hdmi', name: 'HDMI 2.1 at 24 Gbit/s', megabits: 21000, source: 'hdmi' },
   'hdmi-2.1-32': { plug: 'hdmi', name: 'HDMI 2.1 at 32 Gbit/s', megabits: 28000, source: 'hdmi' },
   'hdmi-2.1-40': { plug: 'hdmi', name: 'HDMI 2.1 at 40 Gbit/s', megabits: 35000, source: 'hdmi' },

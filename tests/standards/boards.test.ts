@@ -2,7 +2,7 @@
 // FF-019 to FF-021: microATX Motherboard Interface Specification v1.2, Table 3, and its conversion (basis: read, computed).
 // FF-027, FF-028, FF-031, FF-032: the same, Figure 2, and set arithmetic on it (basis: read, computed).
 // Holes: three public case models that agree on the ATX specification 2.2, Figure 3 (basis: read; R and S are from memory
-// and not tested). FF-058: drawings that quote SFF-8301 (basis: read).
+// and not tested). FF-053, FF-056: encyclopaedia article "Drive bay" (basis: read). FF-058: drawings that quote SFF-8301 (basis: read).
 // FF-037 to FF-040: slots and pitch (basis: read, computed). FF-048 to FF-051: encyclopaedia article "PCI Express" (basis: read).
 import { describe, expect, it } from 'vitest';
 import {
@@ -57,6 +57,10 @@ describe('form factors of boards', () => {
     expect(formFactors['full-at'].widthMm).not.toBe(350);
   });
 
+  it('has extended ATX at the outline of SSI EEB, 305 by 330 mm (FF-007; that the two are one is from memory)', () => {
+    expect([formFactors['e-atx'].widthMm, formFactors['e-atx'].depthMm]).toEqual([305, 330]);
+  });
+
   it('prints the inches of the specification as whole millimetres (FF-019 to FF-021)', () => {
     expect(formFactors.atx.widthMm).toBe(Math.round(12 * 25.4));
     expect(formFactors.atx.depthMm).toBe(Math.round(9.6 * 25.4));
@@ -106,6 +110,11 @@ describe('outlines that only drawings need', () => {
     const at = boardHoles.atx[letters.indexOf(letter)];
     expect(at?.[0]).toBeCloseTo(down * 25.4, 2);
     expect(at?.[1]).toBeCloseTo(front * 25.4, 2);
+  });
+
+  it('has a 5.25 inch bay of 41.3 mm, and of 82.6 mm for two of them, up to 203.2 mm deep (FF-053, FF-056)', () => {
+    expect(driveBoxes['5.25']).toEqual({ length: 203.2, height: 41.3 });
+    expect(driveBoxes['5.25-full'].height).toBe(2 * driveBoxes['5.25'].height);
   });
 
   it('has a 3.5 inch drive of 147.0 by 26.1 mm (FF-058) and a slot 8.8 mm wide (FF-048)', () => {

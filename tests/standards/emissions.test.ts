@@ -1,5 +1,5 @@
 // EMC-004 to EMC-019: 47 CFR 15.109, edition of 2010 (basis: read), and 20 log10 (basis: computed). EMC-020: inverse
-// distance (basis: computed). EMC-021: a mailing list that gives the same in decibels (basis: read). EMC-022 to EMC-027:
+// distance (basis: computed). EMC-021: a mailing list that gives the same in decibels (basis: read). EMC-022 to EMC-027, EMC-033:
 // EN 55022, training page and handbook that agree (basis: read). EMC-029 to EMC-032: the slope (basis: computed).
 // EMC-034 to EMC-037: 47 CFR 15.107, edition of 2001 (basis: read; decibels computed). EMC-038: 47 CFR 15.23 (basis: read).
 import { describe, expect, it } from 'vitest';
@@ -8,6 +8,7 @@ import {
   conductedLimit,
   decibels,
   type EmissionClass,
+  europeanRadiatedLimits,
   homeBuilt,
   olderConductedLimits,
   radiatedLimit,
@@ -54,6 +55,14 @@ describe('radiated limits', () => {
   it('let class A give off 300 µV/m at 3 m, three times class B (EMC-020)', () => {
     expect(atDistance(90, 10, 3)).toBeCloseTo(300, 9);
     expect(decibels(atDistance(90, 10, 3))).toBeCloseTo(49.54, 2);
+  });
+
+  it('are 30 and 37 dB for class B at 10 m by the European standard (EMC-033)', () => {
+    expect(europeanRadiatedLimits.atM).toBe(10);
+    expect(europeanRadiatedLimits.bands.map((band) => [band.fromMHz, band.toMHz, band.decibels])).toEqual([
+      [30, 230, 30],
+      [230, 1000, 37],
+    ]);
   });
 
   it('are 49.5 and 54 dB above 960 MHz (EMC-021)', () => {

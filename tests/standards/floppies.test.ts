@@ -65,6 +65,10 @@ describe('formats of diskettes', () => {
     expect(disketteBytes('3.5-1440')).toBe(1_474_560);
   });
 
+  it('has 600 and 700 oersted on the two 3.5 inch disks, so close that the wrong one seems to work (FLO-025)', () => {
+    expect([disketteFormats['3.5-720'].oersteds, disketteFormats['3.5-1440'].oersteds]).toEqual([600, 700]);
+  });
+
   it('has the harder coating on the disk of 1.2 M, 600 against 300 oersted (FLO-024)', () => {
     expect([disketteFormats['5.25-360'].oersteds, disketteFormats['5.25-1200'].oersteds]).toEqual([300, 600]);
   });

@@ -10,6 +10,7 @@ import {
   memoryGenerations,
   moduleBits,
   moduleName,
+  otherMillivolts,
 } from '../../src/standards/memory.ts';
 
 /** chip, generation, speed as sold, published and exact MB/s, module name, volts, contacts, of small modules, prefetch. */
@@ -93,6 +94,10 @@ describe('memory generations', () => {
 
   it('gives DDR4 1.2 V, not the 1.05 V listed beside it (MEM-045)', () => {
     expect(memoryGenerations.ddr4.millivolts).toBe(1200);
+  });
+
+  it('gives DDR-400 2.6 V and low-voltage DDR3 1.35 V besides their own (03-memory-modules, volts)', () => {
+    expect(otherMillivolts).toMatchObject({ 'ddr-400': 2600, 'ddr3-low': 1350 });
   });
 
   it('gives 1,600 MB/s for 200 megatransfers, the worked example MEM-002 (100 x 2 x 64 / 8)', () => {

@@ -38,6 +38,12 @@ describe('PCI Express bandwidth', () => {
     expect(pcieMBps(1, 1)).toBe(250);
   });
 
+  it('loses a fifth to the older line code and 1.54 % to the next (BUS-002)', () => {
+    const lost = ([data, wire]: readonly [number, number]) => Math.round((1 - data / wire) * 10_000) / 100;
+    expect(lost(pcieGenerations[2]?.code ?? [1, 1])).toBe(20);
+    expect(lost(pcieGenerations[3]?.code ?? [1, 1])).toBe(1.54);
+  });
+
   it('gives whole numbers that grow with lanes and with generation', () => {
     const lanes = fc.constantFrom(1, 2, 4, 8, 16);
     fc.assert(

@@ -60,7 +60,7 @@ describe('published data rates', () => {
 });
 
 // Gbit/s. DSP-001 to DSP-009: DisplayPort payload on four lanes, channel coding 80 % or 96.71 %
-// (DP 2.1 section 3.5.2.18, as in a public driver); basis: computed. DSP-014 to DSP-016 and DSP-019 to DSP-023:
+// (DP 2.1 section 3.5.2.18, as in a public driver); basis: computed. DSP-014 to DSP-016 and DSP-017 to DSP-023:
 // encyclopaedia article "HDMI"; basis: read. DSP-027: same article, 165 MHz; basis: read.
 // The dual link of DVI is from memory (DSP-028) and is not tested.
 const links: readonly (readonly [string, keyof typeof pictureLinks, number])[] = [
@@ -74,6 +74,8 @@ const links: readonly (readonly [string, keyof typeof pictureLinks, number])[] =
   ['DSP-014', 'hdmi-1.0', 3.96],
   ['DSP-015', 'hdmi-1.3', 8.16],
   ['DSP-016', 'hdmi-2.0', 14.4],
+  ['DSP-017', 'hdmi-2.1-9', 7.88],
+  ['DSP-018', 'hdmi-2.1-18', 15.8],
   ['DSP-019', 'hdmi-2.1-24', 21],
   ['DSP-020', 'hdmi-2.1-32', 28],
   ['DSP-021', 'hdmi-2.1-40', 35],
@@ -87,6 +89,8 @@ const bareLineCodes: readonly (readonly [string, keyof typeof pictureLinks, numb
   ['DSP-006 disagrees', 'dp-uhbr10', 38.79],
   ['DSP-008 disagrees', 'dp-uhbr13.5', 52.36],
   ['DSP-010 disagrees', 'dp-uhbr20', 77.58],
+  ['DSP-017, 16b/18b alone', 'hdmi-2.1-9', 8.0],
+  ['DSP-018, 16b/18b alone', 'hdmi-2.1-18', 16.0],
   ['DSP-019, 16b/18b alone', 'hdmi-2.1-24', 21.33],
   ['DSP-020, 16b/18b alone', 'hdmi-2.1-32', 28.44],
   ['DSP-021, 16b/18b alone', 'hdmi-2.1-40', 35.56],

@@ -80,6 +80,12 @@ describe('plug ratings', () => {
     expect(contacts / plugRatings['12v-2x6'].watts).toBeCloseTo(1.14, 2);
   });
 
+  it('puts 8.333 A through each contact of the 16-pin plug at 600 W, below its rating (PSU-086)', () => {
+    const contacts = plugRatings['12v-2x6'].contacts['12v'];
+    expect((plugRatings['12v-2x6'].watts * 1000) / 12 / contacts).toBeCloseTo(8333, 0);
+    expect(plugRatings['12v-2x6'].milliampsEach).toBeGreaterThan(8333);
+  });
+
   it('does not know the contacts of the other graphics plugs', () => {
     expect(plugMilliamps('pcie-8', '12v')).toBeUndefined();
   });
