@@ -218,6 +218,7 @@ const parts: { readonly [C in PartClass]: PartOf<C> } = {
       },
     ],
     bootsFrom: ['diskette', 'ata'],
+    driver: null,
   },
   'expansion-card': {
     ...plain('expansion-card'),

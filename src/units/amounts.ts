@@ -19,3 +19,17 @@ export const showMBps = (megabytes: number): string => show(megabytes, 'MB/s');
 export const showGbitps = (megabits: number): string => showThousandths(megabits, 'Gbit/s');
 /** From milliamps, the unit the core counts in. */
 export const showAmps = (milliamps: number): string => showThousandths(milliamps, 'A');
+/** From millivolts, the unit files count in. */
+export const showVolts = (millivolts: number): string => showThousandths(millivolts, 'V');
+
+/** The largest unit that the amount is a whole number of, or the smallest there is. */
+const showWhole = (amount: number, step: number, units: readonly string[]): string => {
+  const [unit = '', ...larger] = units;
+  return amount > 0 && amount % step === 0 && larger.length > 0
+    ? showWhole(amount / step, step, larger)
+    : show(amount, unit);
+};
+/** Memory, from kibibytes: "16 GB", "640 kB". Memory is sold in powers of two under these names. */
+export const showMemory = (kibibytes: number): string => showWhole(kibibytes, 1024, ['kB', 'MB', 'GB']);
+/** Room on a drive, from megabytes of 10^6 bytes: "120 MB", "64 GB". */
+export const showRoom = (megabytes: number): string => showWhole(megabytes, 1000, ['MB', 'GB', 'TB']);

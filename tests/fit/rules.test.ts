@@ -22,7 +22,16 @@ const never: Record<string, Partial<Record<Example['verdict'], string>>> = {
   'cooling/no-cooling': { 'cannot-tell': stopped },
   'mounting/case-present': { 'cannot-tell': stopped },
   'mounting/supply-bay': { 'cannot-tell': stopped },
-  'mounting/drive-bay': { 'cannot-tell': 'a drive is always recorded with its build, a bay with its sizes' },
+  'memory/mixed-modules': { 'cannot-tell': 'a part always has its id' },
+  'storage/module-shares-port': { 'cannot-tell': 'a slot that names no port shares with none' },
+  'emissions/built-for-sale': { 'cannot-tell': 'what nobody was asked is not judged' },
+  'expansion/bus-width': { 'cannot-tell': 'a card whose bus is not recorded is told once, by expansion/bus-slot' },
+  'expansion/card-settings': { 'cannot-tell': 'jumpers that are not recorded are told once, by expansion/bus-lines' },
+  'storage/ribbon-positions': { 'cannot-tell': 'the search gives every drive its place' },
+  'power/two-plug-order': {
+    fits: 'no list says how hands put two like plugs in',
+    'cannot-tell': 'a board whose sockets are not recorded is told once, by power/board-lead',
+  },
   'power/supply-headroom': { 'cannot-tell': 'a load or rating that is not known is told once, by power/supply-load' },
 };
 

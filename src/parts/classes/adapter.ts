@@ -12,6 +12,7 @@ const kinds = [
   'drive-bay',
   'supply-mount',
   'fan-mount',
+  'radiator-mount',
   'board-power',
   'processor-power',
   'card-power',
@@ -22,6 +23,7 @@ const kinds = [
   'picture',
   'keyboard',
   'pointer',
+  'monitor-mount',
 ] as const;
 const scalar = z.union([z.string(), z.number(), z.boolean()]);
 /** A value of an attribute of the kind; null where there is no such limit. */
@@ -40,6 +42,7 @@ export const adapter = z.strictObject({
       z.strictObject({
         id: slug,
         kind: z.enum(kinds),
+        /** At the end of a picture adapter `dualMode` says whether it needs a dual-mode socket: true, or null for an active one. */
         attrs: z.record(z.string(), attr),
         /** Amounts taken for itself, in the units of the quantity's name. */
         draws: z.record(z.string(), amount).optional(),

@@ -25,6 +25,7 @@ export const busCard = z.strictObject({
   memoryBanks: memoryBanks.optional(),
   /** What its own firmware lets the machine start from. */
   bootsFrom: z.array(bootDevice).optional(),
-  driver: slug.optional(),
+  /** What an operating system must bring for it; null when every system can use it as it is. */
+  driver: slug.nullable().optional(),
 });
 export type BusCard = z.infer<typeof busCard>;

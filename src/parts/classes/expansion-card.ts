@@ -22,7 +22,7 @@ export const expansionCard = z.strictObject({
   moduleSlots: z
     .array(z.strictObject({ id: slug, lengthsMm: z.array(count), lanes: count, generation: count }))
     .optional(),
-  /** What an operating system must bring for it. */
-  driver: slug.optional(),
+  /** What an operating system must bring for it; null when every system can use it as it is. */
+  driver: slug.nullable().optional(),
 });
 export type ExpansionCard = z.infer<typeof expansionCard>;

@@ -32,6 +32,8 @@ export const graphicsCard = z.strictObject({
       }),
     )
     .optional(),
+  /** Monitors that it drives at once, whatever number of sockets it has. */
+  heads: count.optional(),
   memoryGb: count.optional(),
   /** The class's own trial: how much drawing in a minute. Compared only with other cards. */
   graphicsPoints: count.optional(),

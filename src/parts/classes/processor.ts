@@ -26,6 +26,8 @@ export const processor = z.strictObject({
   /** True when it can correct errors in memory. */
   correctsMemory: z.boolean().optional(),
   hasGraphics: z.boolean().optional(),
+  /** Monitors that its graphics drive at once, whatever number of sockets the board has. */
+  heads: count.optional(),
   /** The class's own trial: how much work in a minute. Compared only with other processors. */
   processingPoints: count.optional(),
 });

@@ -288,8 +288,10 @@ describe('display', () => {
       processor: { socket: 'k4', hasGraphics: true },
       motherboard: { socket: 'k4', pictureSockets: [{ id: 'hdmi-1', plug: 'hdmi', megabits: 14400 }] },
     });
-    expect(verdict('display/picture-mode', parts(8))).toBe('fits');
-    expect(verdict('display/picture-mode', parts(10))).toBe('does-not-fit');
+    expect(verdict('display/colour-depth', parts(8))).toBe('does-not-apply');
+    expect(verdict('display/colour-depth', parts(10))).toBe('does-not-fit');
+    // Size and rate still pass, and one fault is told once.
+    expect(verdict('display/picture-mode', parts(10))).toBe('fits');
   });
 
   test('the better of two sockets is used, so the full picture passes', () => {

@@ -9,8 +9,8 @@ const each = rules.map((rule) => [rule.id, rule] as const);
 /** Every sentence that a rule's examples bring about. */
 const sentences = (id: string): string[] => {
   const rule = rules.find((one) => one.id === id);
-  return (rule?.examples ?? []).flatMap(({ parts }) =>
-    judge(exampleList(parts))
+  return (rule?.examples ?? []).flatMap(({ parts, shelf, brief }) =>
+    judge(exampleList(parts, shelf), brief)
       .findings.filter((finding) => finding.rule === id)
       .flatMap((finding) => Object.values(sayFinding(finding))),
   );
@@ -35,8 +35,8 @@ describe.each(each)('%s', (id, { basis }) => {
   });
 
   test('never asks in its remedy', () => {
-    for (const { parts } of rules.find((one) => one.id === id)?.examples ?? []) {
-      for (const finding of judge(exampleList(parts)).findings.filter((one) => one.rule === id)) {
+    for (const { parts, shelf, brief } of rules.find((one) => one.id === id)?.examples ?? []) {
+      for (const finding of judge(exampleList(parts, shelf), brief).findings.filter((one) => one.rule === id)) {
         expect(sayFinding(finding).remedy).not.toContain('?');
       }
     }

@@ -1,7 +1,14 @@
+import { pictureMbps } from '../../../standards/picture.ts';
 import { showGbitps } from '../../../units/amounts.ts';
 import { cannotTell, doesNotApply, doesNotFit, fits, jointRule } from '../../rule.ts';
 import { partAs } from '../ends.ts';
 import { lacks, oneOf } from '../words.ts';
+
+/** `shows` is null for an adapter, which shows nothing itself: `less` is then what hangs on it. */
+type Picture = { monitor: string; plug: string; shows: string | null; wants: number; carries: number; less: number };
+
+/** A picture through these is not counted in bits. */
+const analogPlugs: readonly string[] = ['vga', 'de-9'];
 
 export const pictureMode = jointRule({
   id: 'display/picture-mode',
@@ -16,31 +23,43 @@ export const pictureMode = jointRule({
   judge({ need, place, lost }) {
     const monitor = partAs(need.unit, 'monitor');
     const plug = place.attrs['plug'];
-    if (monitor === undefined || typeof plug !== 'string') return doesNotApply;
+    if (typeof plug !== 'string' || analogPlugs.includes(plug)) return doesNotApply;
+    // Lost at this socket or at the monitor's own; the picture is held to the lesser of the two.
+    const less = Math.max(0, ...Object.values(lost));
+    const name = need.unit.part.name;
+    if (monitor === undefined) {
+      const facts: Picture = { monitor: name, plug, shows: null, wants: 0, carries: 0, less };
+      return less > 0 ? doesNotFit(facts) : doesNotApply;
+    }
     const { widthPx, heightPx, refreshHz, bitsPerColour } = monitor;
     if (widthPx === undefined) return cannotTell(`${need.unit.id}.widthPx`);
     if (heightPx === undefined) return cannotTell(`${need.unit.id}.heightPx`);
     if (refreshHz === undefined) return cannotTell(`${need.unit.id}.refreshHz`);
     if (bitsPerColour === undefined) return cannotTell(`${need.unit.id}.bitsPerColour`);
 
-    const wants = need.attrs['pictureMbps'];
-    if (typeof wants !== 'number') return cannotTell(`${need.unit.id}.refreshHz`);
-    // Lost at the machine's socket or at the monitor's own; the picture is held to the lesser of the two.
-    const less = Math.max(0, ...Object.values(lost));
+    const full = need.attrs['pictureMbps'];
+    if (typeof full !== 'number') return cannotTell(`${need.unit.id}.refreshHz`);
+    // Finer colours are a matter of their own: here it is the size and the rate, in eight bits a colour.
+    const wants = pictureMbps({ widthPx, heightPx, refreshHz, bitsPerColour: 8 });
+    const carries = full - less;
     const sockets = monitor.sockets?.filter((socket) => socket.plug === plug) ?? [];
-    const facts = { monitor: monitor.name, plug, widthPx, heightPx, refreshHz, wants, carries: wants - less, less };
-    if (less > 0) return doesNotFit(facts);
+    const shows = `${widthPx} by ${heightPx} at ${refreshHz} Hz`;
+    const facts: Picture = { monitor: name, plug, shows, wants, carries, less: wants - carries };
+    if (wants > carries) return doesNotFit(facts);
     if (place.attrs['megabits'] === undefined) return cannotTell(`${place.unit.id}.megabits`);
     if (sockets.every(({ megabits }) => megabits === undefined)) return cannotTell(`${need.unit.id}.megabits`);
     return fits(facts);
   },
 
   say: {
-    fits: ({ monitor, plug, widthPx, heightPx, refreshHz, wants }) =>
-      `${monitor} shows ${widthPx} by ${heightPx} at ${refreshHz} Hz, which is ${showGbitps(wants)}, and ${oneOf(plug)} carries it here.`,
-    doesNotFit: ({ monitor, plug, widthPx, heightPx, refreshHz, wants, carries, less }) => ({
+    fits: ({ monitor, plug, shows, wants }) =>
+      `${monitor} shows ${shows}, which is ${showGbitps(wants)}, and ${oneOf(plug)} carries it here.`,
+    doesNotFit: ({ monitor, plug, shows, wants, carries, less }) => ({
       headline: `The picture is ${showGbitps(less)} too much`,
-      what: `${monitor} shows ${widthPx} by ${heightPx} at ${refreshHz} Hz, which is ${showGbitps(wants)}; ${oneOf(plug)} carries ${showGbitps(carries)} here, so ${showGbitps(less)} too little.`,
+      what:
+        shows === null
+          ? `What hangs on ${monitor} wants ${showGbitps(less)} more than ${oneOf(plug)} carries here.`
+          : `${monitor} shows ${shows}, which is ${showGbitps(wants)}; ${oneOf(plug)} carries ${showGbitps(carries)} here, so ${showGbitps(less)} too little.`,
       why: 'Monitor and machine settle on a smaller picture, fewer pictures a second or fewer colours.',
       remedy:
         'Choose a card or board with a faster socket, or a monitor that shows a smaller picture or has a faster socket, or leave it as it is.',
@@ -118,12 +137,39 @@ export const pictureMode = jointRule({
         monitor: {
           widthPx: 3840,
           heightPx: 2160,
-          refreshHz: 60,
-          bitsPerColour: 10,
+          refreshHz: 75,
+          bitsPerColour: 8,
           sockets: [{ id: 'hdmi-1', plug: 'hdmi', megabits: 14400 }],
         },
         processor: { socket: 'k4', hasGraphics: true },
         motherboard: { socket: 'k4', pictureSockets: [{ id: 'hdmi-1', plug: 'hdmi', megabits: 42000 }] },
+      },
+      verdict: 'does-not-fit',
+    },
+    {
+      title: 'the socket of the machine carries too little for what hangs on an adapter',
+      parts: {
+        monitor: {
+          widthPx: 3840,
+          heightPx: 2160,
+          refreshHz: 60,
+          bitsPerColour: 8,
+          sockets: [{ id: 'dp-1', plug: 'displayport', megabits: 17280 }],
+        },
+        adapter: {
+          form: 'adapter',
+          ins: [
+            {
+              id: 'in',
+              kind: 'picture',
+              attrs: { plugs: ['hdmi'], signals: null, dualMode: null },
+              carries: ['pictureMbps'],
+            },
+          ],
+          outs: [{ id: 'out', kind: 'picture', attrs: { plug: 'displayport', signal: null, megabits: 17280 } }],
+        },
+        processor: { socket: 'k4', hasGraphics: true },
+        motherboard: { socket: 'k4', pictureSockets: [{ id: 'hdmi-1', plug: 'hdmi', megabits: 8160 }] },
       },
       verdict: 'does-not-fit',
     },

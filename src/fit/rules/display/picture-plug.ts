@@ -1,5 +1,31 @@
+import { type PictureAdapter, pictureAdapter } from '../../../standards/picture-adapters.ts';
+import { termName } from '../../../wording/terms.ts';
+import type { Fact } from '../../report.ts';
 import { refusesRule } from '../../rule.ts';
 import { lacks, oneOf } from '../words.ts';
+
+const listed = (value: Fact): string[] => (Array.isArray(value) ? value : [value]).map(String);
+const easiestFirst: readonly PictureAdapter[] = ['passive', 'dual-mode', 'active'];
+
+/** ", or add …", for the plug that is easiest to come to; nothing where no adapter is made. */
+function adapterBetween(offered: Fact, need: Fact): string {
+  const ways = listed(offered).flatMap((socket) =>
+    listed(need).flatMap((plug) => {
+      const sort = pictureAdapter(socket, plug);
+      return sort === undefined ? [] : [{ sort, between: `from ${termName(socket)} to ${termName(plug)}` }];
+    }),
+  );
+  const [way] = ways.toSorted((a, b) => easiestFirst.indexOf(a.sort) - easiestFirst.indexOf(b.sort));
+  if (way === undefined) return '';
+  switch (way.sort) {
+    case 'passive':
+      return `, or add a passive adapter ${way.between}`;
+    case 'dual-mode':
+      return `, or add an adapter ${way.between}: a passive one on a dual-mode socket, an active one on any other`;
+    case 'active':
+      return `, or add an active adapter made to go ${way.between}; one made the other way round does nothing`;
+  }
+}
 
 export const picturePlug = refusesRule({
   id: 'display/picture-plug',
@@ -17,7 +43,7 @@ export const picturePlug = refusesRule({
       headline: `Monitor with ${oneOf(need)}, machine with ${oneOf(offered)}`,
       what: `${part} takes ${oneOf(need)}; ${on} has no such socket free, only others such as ${oneOf(offered)}.`,
       why: 'A cable must have the right plug at each end, and a plain cable does not turn one kind of picture into another.',
-      remedy: `Choose a monitor with ${oneOf(offered)}, or a card or board with ${oneOf(need)}, or add an adapter made to turn ${oneOf(offered)} into ${oneOf(need)}.`,
+      remedy: `Choose a monitor with ${oneOf(offered)}, or a card or board with ${oneOf(need)}${adapterBetween(offered, need)}.`,
     }),
     cannotTell: (missing) =>
       lacks(missing, 'monitor')
@@ -42,6 +68,33 @@ export const picturePlug = refusesRule({
         motherboard: { socket: 'k4', pictureSockets: [{ id: 'hdmi-1', plug: 'hdmi', megabits: 14400 }] },
       },
       verdict: 'fits',
+    },
+    {
+      title: 'a monitor with DisplayPort alone, on HDMI',
+      parts: {
+        monitor: { sockets: [{ id: 'displayport-1', plug: 'displayport' }] },
+        processor: { socket: 'k4', hasGraphics: true },
+        motherboard: { socket: 'k4', pictureSockets: [{ id: 'hdmi-1', plug: 'hdmi', megabits: 14400 }] },
+      },
+      verdict: 'does-not-fit',
+    },
+    {
+      title: 'a monitor with HDMI alone, on DisplayPort',
+      parts: {
+        monitor: { sockets: [{ id: 'hdmi-1', plug: 'hdmi' }] },
+        processor: { socket: 'k4', hasGraphics: true },
+        motherboard: { socket: 'k4', pictureSockets: [{ id: 'dp-1', plug: 'displayport', megabits: 14400 }] },
+      },
+      verdict: 'does-not-fit',
+    },
+    {
+      title: 'a monitor with DVI alone, on HDMI',
+      parts: {
+        monitor: { sockets: [{ id: 'dvi-1', plug: 'dvi-d' }] },
+        processor: { socket: 'k4', hasGraphics: true },
+        motherboard: { socket: 'k4', pictureSockets: [{ id: 'hdmi-1', plug: 'hdmi', megabits: 14400 }] },
+      },
+      verdict: 'does-not-fit',
     },
     {
       title: 'a monitor with VGA alone',

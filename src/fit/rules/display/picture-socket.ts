@@ -13,7 +13,14 @@ export const pictureSocket = leftRule({
 
   say: {
     fits: ({ part }) => `${part} has a picture socket.`,
-    doesNotFit: ({ part, reason, wanting, mating, waitsFor }) => {
+    doesNotFit: ({ part, reason, wanting, mating, waitsFor, capacity }) => {
+      if (reason === 'spent')
+        return {
+          headline: `${count(wanting, 'monitor', 'monitors')}, and heads for ${capacity ?? 0}`,
+          what: `${part} has a socket that is free and no head: the card drives ${spelled(capacity ?? 0, 'monitor', 'monitors')} at once.`,
+          why: 'Each monitor takes a head, the part that sends a picture out line by line; a card may have more sockets than heads.',
+          remedy: 'Take one monitor off the list, or choose a card that drives one monitor more at once.',
+        };
       if (reason === 'taken')
         return {
           headline: `${count(wanting, 'monitor', 'monitors')}, too few picture sockets`,
@@ -23,10 +30,10 @@ export const pictureSocket = leftRule({
         };
       if (reason === 'absent' && waitsFor !== null)
         return {
-          headline: 'The monitor waits for the graphics card',
-          what: `${part} would be joined to ${waitsFor}, which itself has no place.`,
-          why: 'A card makes a picture only once it is in its slot.',
-          remedy: `Find a slot for ${waitsFor} first.`,
+          headline: 'The monitor waits for another part',
+          what: `${part} could be joined to ${waitsFor}, which is itself joined to nothing that serves it.`,
+          why: 'A card makes a picture once it is in its slot. An adapter passes one on where the socket behind it sends the picture that the monitor takes.',
+          remedy: `Find a place for ${waitsFor}, or choose a card with a socket for the monitor, or another monitor.`,
         };
       return {
         headline: 'No live socket for the monitor',
@@ -69,6 +76,36 @@ export const pictureSocket = leftRule({
         ],
         processor: { socket: 'k4', hasGraphics: true },
         motherboard: { socket: 'k4', pictureSockets: [{ id: 'hdmi-1', plug: 'hdmi', megabits: 14400 }] },
+      },
+      verdict: 'does-not-fit',
+    },
+    {
+      title: 'two monitors and two sockets, on a card that drives one',
+      parts: {
+        monitor: [{}, {}],
+        'graphics-card': { heads: 1 },
+        motherboard: { pictureSockets: [] },
+      },
+      verdict: 'does-not-fit',
+    },
+    {
+      title: 'an analog monitor on a passive adapter, on a socket without an analog picture',
+      parts: {
+        monitor: { sockets: [{ id: 'vga-1', plug: 'vga', signal: 'analog' }] },
+        adapter: {
+          form: 'adapter',
+          ins: [
+            {
+              id: 'in',
+              kind: 'picture',
+              attrs: { plugs: ['dvi-d'], signals: null, dualMode: null },
+              carries: ['analog'],
+            },
+          ],
+          outs: [{ id: 'out', kind: 'picture', attrs: { plug: 'vga', signal: 'analog' } }],
+        },
+        'graphics-card': { outputs: [{ id: 'dvi-1', plug: 'dvi-d', megabits: 3960 }] },
+        motherboard: { pictureSockets: [] },
       },
       verdict: 'does-not-fit',
     },

@@ -48,7 +48,11 @@ export const processorFamily = jointRule({
             remedy:
               writesAlone === true
                 ? `Write firmware ${from} to the board from a memory stick first; this board can do that with no processor in it. Or choose a processor it knows already.`
-                : `Have the shop write firmware ${from} before you take the board home, or borrow an older processor to write it with, or choose a processor the board knows already.`,
+                : `Have the shop write firmware ${from} before you take the board home, or borrow an older processor to write it with, or choose a processor the board knows already.${
+                    writesAlone === null
+                      ? ' Some boards also write firmware with no processor in them; read in the manual whether this is one.'
+                      : ''
+                  }`,
           },
     cannotTell: (missing) =>
       lacks(missing, 'processor')
