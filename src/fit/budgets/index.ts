@@ -13,7 +13,7 @@ import { banksMemory, memory } from './memory.ts';
 import { money, moneyOnTerms } from './money.ts';
 import { excursion, idlePower, power, sustainedPower } from './power.ts';
 import { rails } from './rails.ts';
-import { budgetOf, type Total } from './total.ts';
+import { adder, type Total } from './total.ts';
 import { weight } from './weight.ts';
 
 /** What every fit report adds up, in this order. */
@@ -27,13 +27,12 @@ for (const total of [...judgedTotals, idlePower, memory, banksMemory, weight]) {
 /** Every total there is, by the name of its budget. */
 export const totals: ReadonlyMap<BudgetName, readonly Total[]> = byName;
 
+const addJudged = adder(judgedTotals);
+
 /** Power, heat and money always and first; the others where the list has them. */
 export function budgetsOf(units: readonly Unit[], brief: JudgeBrief): Budget[] {
-  const budgets: Budget[] = [];
-  for (const total of judgedTotals) {
-    const budget =
-      total === money && brief.money ? moneyOnTerms(units, brief, brief.money) : budgetOf(total, units, brief);
-    if (budget) budgets.push(budget);
-  }
-  return budgets;
+  const budgets = addJudged(units, brief);
+  if (!brief.money) return budgets;
+  const onTerms = moneyOnTerms(units, brief, brief.money);
+  return budgets.map((budget) => (budget.name === 'money' ? onTerms : budget));
 }

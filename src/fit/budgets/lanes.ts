@@ -8,8 +8,13 @@ import type { Bench, Rung } from './bench.ts';
 
 const kinds: readonly KindName[] = ['expansion-slot', 'module-slot'];
 
-export const lanesBudgets = (bench: Bench): Budget[] =>
-  kinds.flatMap((kind) => bench.rungsOf(kind).flatMap((rung) => lanesBudget(bench, rung) ?? []));
+/** In the order of the list. */
+export function lanesBudgets(bench: Bench): Budget[] {
+  const rungs = kinds.flatMap((kind) => bench.rungsOf(kind));
+  return bench.units.flatMap(({ id }) =>
+    rungs.filter(({ need }) => need.part === id).flatMap((rung) => lanesBudget(bench, rung) ?? []),
+  );
+}
 
 function lanesBudget(bench: Bench, rung: Rung): Budget | undefined {
   const { need, place } = rung;

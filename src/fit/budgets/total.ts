@@ -71,56 +71,82 @@ export const boundBy = <C extends PartClass, const K extends keyof PartOf<C>>(
   amount: (part) => amount(part as Part & Pick<PartOf<C>, K>),
 });
 
+/** What one part adds to each of several totals, and what it sets as their limits. */
+type Kept = { shares: readonly (readonly Share[] | undefined)[]; amounts: readonly Amount[] };
+/** `none`: parts of this class set no limit. */
+type Amount = number | undefined | null | 'none';
+
+const keep = (totals: readonly Total[], part: Part): Kept => ({
+  shares: totals.map(({ adds }) => adds.find((one) => one.class === part.class)?.shares(part)),
+  amounts: totals.map(({ bound }) =>
+    bound && 'class' in bound && bound.class === part.class ? bound.amount(part) : 'none',
+  ),
+});
+
 /**
- * The budget of one list, or undefined when the list has none. Of several parts that set a limit the least counts,
- * since nothing says which of them serves what; there is no limit when one of them is not recorded.
+ * Adds up several totals of any list; what a part adds is worked out once, since parts do not change. A total that the
+ * list does not have is left out. Of several parts that set a limit the least counts, since nothing says which of them
+ * serves what; there is no limit when one of them is not recorded.
  */
-export function budgetOf(total: Total, units: readonly Unit[], brief: JudgeBrief): Budget | undefined {
-  const { name, of, unit, bound, formula, source } = total;
-  const budget: Budget = { name, unit, used: 0, about: [], unknown: [], working: [], formula, source };
-  if (of !== undefined) budget.of = of;
-  const terms = termsOf(total);
+export function adder(totals: readonly Total[]): (units: readonly Unit[], brief: JudgeBrief) => Budget[] {
+  const known = new WeakMap<Part, Kept>();
+  const kept = (part: Part): Kept => {
+    const before = known.get(part);
+    if (before) return before;
+    const made = keep(totals, part);
+    known.set(part, made);
+    return made;
+  };
+  return (units, brief) => {
+    const parts = units.map(({ part }) => kept(part));
+    return totals.flatMap((total, n) => addUp(total, n, units, parts, brief) ?? []);
+  };
+}
+
+/** The budget of one list, or undefined when the list has none. */
+export const budgetOf = (total: Total, units: readonly Unit[], brief: JudgeBrief): Budget | undefined =>
+  adder([total])(units, brief)[0];
+
+function addUp(
+  { name, of, unit, bound, when, formula, source }: Total,
+  n: number,
+  units: readonly Unit[],
+  kept: readonly Kept[],
+  brief: JudgeBrief,
+): Budget | undefined {
+  const about: Budget['about'] = [];
+  const unknown: Budget['unknown'] = [];
+  const working: Budget['working'] = [];
+  let used = 0;
   let hasTerm = false;
-  let limit: number | undefined = Number.POSITIVE_INFINITY;
-  for (const { id, part } of units) {
-    const own = terms.get(part.class);
+  let limit =
+    bound && 'most' in bound ? bound.most : bound && 'asks' in bound ? brief[bound.asks] : Number.POSITIVE_INFINITY;
+  for (let at = 0; at < units.length; at += 1) {
+    const { id } = units[at] as Unit;
+    const { shares, amounts } = kept[at] as Kept;
+    const own = shares[n];
     if (own) {
       hasTerm = true;
-      addShares(budget, id, own.shares(part));
+      let isUnknown = false;
+      for (const { amount, field, isFloor } of own) {
+        if (amount === undefined || isFloor) isUnknown = true;
+        if (amount === undefined) continue;
+        working.push({ unit: id, amount, field });
+        used += amount;
+      }
+      if (isUnknown) unknown.push(id);
     }
-    if (bound && 'class' in bound && bound.class === part.class) {
-      const amount = bound.amount(part);
-      if (amount === null) continue;
-      budget.about.push(id);
-      limit = amount === undefined || limit === undefined ? undefined : Math.min(limit, amount);
-    }
+    const amount = amounts[n];
+    if (amount === 'none' || amount === null) continue;
+    about.push(id);
+    limit = amount === undefined || limit === undefined ? undefined : Math.min(limit, amount);
   }
-  if (bound && 'asks' in bound) limit = brief[bound.asks];
-  if (bound && 'most' in bound) limit = bound.most;
+  if (when === 'added' && !hasTerm) return undefined;
+  if (when === 'bound' && about.length === 0) return undefined;
+  const budget: Budget = { name, unit, used, about, unknown, working, formula, source };
+  if (of !== undefined) budget.of = of;
   if (limit !== undefined && limit !== Number.POSITIVE_INFINITY) budget.limit = limit;
-  if (total.when === 'added' && !hasTerm) return undefined;
-  if (total.when === 'bound' && budget.about.length === 0) return undefined;
   return budget;
-}
-
-function addShares(budget: Budget, unit: string, shares: readonly Share[]): void {
-  let isUnknown = false;
-  for (const { amount, field, isFloor } of shares) {
-    if (amount === undefined || isFloor) isUnknown = true;
-    if (amount === undefined) continue;
-    budget.working.push({ unit, amount, field });
-    budget.used += amount;
-  }
-  if (isUnknown) budget.unknown.push(unit);
-}
-
-const terms = new WeakMap<Total, ReadonlyMap<PartClass, Term>>();
-function termsOf(total: Total): ReadonlyMap<PartClass, Term> {
-  const known = terms.get(total);
-  if (known) return known;
-  const made = new Map(total.adds.map((one) => [one.class, one]));
-  terms.set(total, made);
-  return made;
 }
 
 /**
