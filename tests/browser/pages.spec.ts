@@ -53,6 +53,22 @@ test.describe('without script', () => {
     expect(await page.locator('.paper-step').count()).toBeGreaterThan(35);
   });
 
+  test('every part has a page that says what it needs and offers, and the parts are listed by class', async ({
+    page,
+  }) => {
+    await page.goto('/parts/');
+    await expect(page.getByRole('heading', { level: 2 })).toHaveCount(
+      new Set(content.parts.map((part) => part.class)).size,
+    );
+    for (const of of new Set(content.parts.map((part) => part.class))) {
+      const part = content.parts.find((one) => one.class === of);
+      await page.goto(`/parts/${part?.id}/`);
+      await expect(page.getByRole('heading', { level: 1, name: part?.name ?? '' })).toBeVisible();
+      await expect(page.getByRole('heading', { level: 2, name: 'What it needs' })).toBeVisible();
+      await expect(page.getByRole('heading', { level: 2, name: 'What it offers' })).toBeVisible();
+    }
+  });
+
   test('the front page is the list of sheets, and an exercise shows its brief and shelf', async ({ page }) => {
     await page.goto('/');
     for (const lesson of content.lessons)

@@ -23,12 +23,14 @@ export const test = base.extend({
   },
 });
 
-/** Every page of the site, by its path. */
+/** Every sort of page of the site, by its path; of the pages of parts the board's and the case's. */
 export const pages = [
   '/',
   ...content.lessons.map((lesson) => `/lessons/${lesson.id}/`),
   ...content.exercises.map((exercise) => `/exercises/${exercise.id}/`),
   ...content.procedures.map((procedure) => `/card/${procedure.id}/`),
+  '/parts/',
+  ...['motherboard', 'chassis'].map((of) => `/parts/${content.parts.find((part) => part.class === of)?.id}/`),
   '/logbook/',
   '/key/',
   '/register/',
