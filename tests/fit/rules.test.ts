@@ -1,6 +1,7 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { judgedTotals, totals } from '../../src/fit/budgets/index.ts';
 import { exampleList, verdictOf } from '../../src/fit/examples.ts';
 import { judgeBy } from '../../src/fit/judging/judge-by.ts';
 import { kinds } from '../../src/fit/kinds.ts';
@@ -32,11 +33,25 @@ const never: Record<string, Partial<Record<Example['verdict'], string>>> = {
     fits: 'no list says how hands put two like plugs in',
     'cannot-tell': 'a board whose sockets are not recorded is told once, by power/board-lead',
   },
+  'cooling/cooler-reach': { 'cannot-tell': 'heat or rating not known is told once, by cooling/cooler-rating' },
+  'mounting/monitor-arm': { 'cannot-tell': stopped },
   'power/supply-headroom': { 'cannot-tell': 'a load or rating that is not known is told once, by power/supply-load' },
 };
 
+/** `<class>.<field>` and `brief.<answer>`. A class may be declared for its name alone. */
+const declaredBy = (rule: Rule): string[] => {
+  const fields = 'joins' in rule ? rule.joins : 'gathers' in rule ? rule.gathers : 'at' in rule ? rule.reads : {};
+  const asks: readonly string[] = 'gathers' in rule ? (rule.asks ?? []) : [];
+  return [
+    ...Object.entries(fields as Record<string, readonly string[]>).flatMap(([partClass, names]) =>
+      names.map((name) => `${partClass}.${name}`),
+    ),
+    ...asks.map((answer) => `brief.${answer}`),
+  ];
+};
+
 // Every rule at once, each held to the fields it declares.
-const judge = judgeBy(rules.map(recordReads));
+const judge = judgeBy(rules.map((rule) => recordReads(rule)));
 const judgeExample = ({ parts, shelf, brief }: Example) => judge(exampleList(parts, shelf), brief);
 
 describe.each(rules.map((rule) => [rule.id, rule] as const))('%s', (id, rule) => {
@@ -93,6 +108,13 @@ describe.each(rules.map((rule) => [rule.id, rule] as const))('%s', (id, rule) =>
     }
   });
 
+  test('reads all that it declares', () => {
+    const seen = new Set<string>();
+    const watching = judgeBy(rules.map((one) => (one === rule ? recordReads(one, seen) : one)));
+    for (const { parts, shelf, brief } of rule.examples) watching(exampleList(parts, shelf), brief);
+    expect(declaredBy(rule).filter((field) => !seen.has(field))).toEqual([]);
+  });
+
   test('rests on something: a source, a lesson, and no more than its basis allows', () => {
     expect(rule.sources.length).toBeGreaterThan(0);
     for (const source of rule.sources) {
@@ -121,6 +143,16 @@ describe('the list of rules', () => {
     const met = lists.flatMap((parts) => lowerAll(unitsOf(exampleList(parts))).needs.map(({ kind }) => kind));
     for (const kind of new Set(met)) {
       expect(rules.filter((rule) => 'left' in rule && rule.left === kind).length, kind).toBe(1);
+    }
+  });
+
+  test('a rule about a budget stands on one that every report holds, and a grave one on a total', () => {
+    const held = new Set(judgedTotals.map(({ name }) => name));
+    const onBudgets = rules.filter((rule) => 'budget' in rule);
+    expect(onBudgets.length).toBeGreaterThan(0);
+    for (const { id, budget, severity } of onBudgets) {
+      expect(held.has(budget), id).toBe(true);
+      if (severity === 'hazard' || severity === 'blocker') expect(totals.has(budget), id).toBe(true);
     }
   });
 

@@ -124,6 +124,20 @@ export const laneSharing = gathersRule({
       verdict: 'cannot-tell',
     },
     {
+      title: 'a capture card in the slot that gives its lanes away',
+      parts: {
+        'graphics-card': { lanes: 16, slotsThick: 1 },
+        'expansion-card': { role: 'capture', lanes: 4, slotsThick: 1, lengthMm: 150 },
+        motherboard: {
+          expansionSlots: [
+            { id: 'x16-1', position: 1, lengthLanes: 16, lanes: 16, generation: 4 },
+            { id: 'x4-1', position: 3, lengthLanes: 4, lanes: 4, generation: 4, shares: { slot: 'x16-1', lanes: 1 } },
+          ],
+        },
+      },
+      verdict: 'does-not-fit',
+    },
+    {
       title: 'the second slot is empty',
       parts: {
         'graphics-card': { lanes: 16, slotsThick: 1 },

@@ -58,6 +58,17 @@ export const systemDiskSize = gathersRule({
       verdict: 'does-not-fit',
     },
     {
+      title: 'a disk of about 1990, larger than its system can use',
+      shelf: 'vintage',
+      parts: {
+        'fixed-disk': { capacityMb: 3000 },
+        'bus-card': {},
+        motherboard: {},
+        'operating-system': { largestDiskGb: 2 },
+      },
+      verdict: 'does-not-fit',
+    },
+    {
       title: 'not recorded how much the drive holds',
       parts: {
         'storage-drive': { capacityGb: undefined },

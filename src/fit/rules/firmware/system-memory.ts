@@ -100,6 +100,26 @@ export const systemMemory = gathersRule({
       verdict: 'cannot-tell',
     },
     {
+      title: 'a bank of four modules, a kilobyte a module too small',
+      shelf: 'vintage',
+      parts: {
+        'bank-module': [{ capacityKb: 255 }, { capacityKb: 255 }, { capacityKb: 255 }, { capacityKb: 255 }],
+        motherboard: {},
+        'operating-system': { memoryMb: 1 },
+      },
+      verdict: 'does-not-fit',
+    },
+    {
+      title: 'a bank of four modules, exactly as much as it asks for',
+      shelf: 'vintage',
+      parts: {
+        'bank-module': [{ capacityKb: 256 }, { capacityKb: 256 }, { capacityKb: 256 }, { capacityKb: 256 }],
+        motherboard: {},
+        'operating-system': { memoryMb: 1 },
+      },
+      verdict: 'fits',
+    },
+    {
       title: 'not recorded what the system asks for',
       parts: { 'memory-module': {}, motherboard: {}, 'operating-system': { memoryMb: undefined } },
       verdict: 'cannot-tell',

@@ -79,6 +79,17 @@ export const systemStorage = gathersRule({
       verdict: 'does-not-fit',
     },
     {
+      title: 'a disk of about 1990, exactly as large',
+      shelf: 'vintage',
+      parts: {
+        'fixed-disk': { capacityMb: 40 },
+        'bus-card': {},
+        motherboard: {},
+        'operating-system': { storageMb: 40 },
+      },
+      verdict: 'fits',
+    },
+    {
       title: 'not recorded how much the drive holds',
       parts: { 'storage-drive': { capacityGb: undefined }, motherboard: {}, 'operating-system': { storageMb: 64_000 } },
       verdict: 'cannot-tell',

@@ -115,6 +115,37 @@ export const bootDrive = gathersRule({
       verdict: 'does-not-fit',
     },
     {
+      title: 'a card whose own firmware starts from its disk',
+      shelf: 'vintage',
+      parts: {
+        'fixed-disk': { plug: 'ata-40' },
+        'bus-card': { bootsFrom: ['ata'] },
+        motherboard: { firmware: { shipped: 1, knows: [], bootsFrom: [] } },
+      },
+      verdict: 'fits',
+    },
+    {
+      title: 'a board and a card that start from diskettes alone',
+      shelf: 'vintage',
+      parts: {
+        'fixed-disk': { plug: 'ata-40' },
+        'bus-card': { bootsFrom: ['diskette'] },
+        motherboard: { firmware: { shipped: 1, knows: [], bootsFrom: ['diskette'] } },
+      },
+      verdict: 'does-not-fit',
+    },
+    {
+      title: 'and a diskette drive beside the disk',
+      shelf: 'vintage',
+      parts: {
+        'fixed-disk': { plug: 'ata-40' },
+        'floppy-drive': {},
+        'bus-card': { bootsFrom: ['diskette'] },
+        motherboard: { firmware: { shipped: 1, knows: [], bootsFrom: ['diskette'] } },
+      },
+      verdict: 'fits',
+    },
+    {
       title: 'not recorded what the firmware starts from',
       parts: {
         'storage-drive': { build: 'm2', link: 'pcie' },
