@@ -1,4 +1,7 @@
-import { relax } from './relax.ts';
+import { keepNoWorse } from './greedy.ts';
+import { Relaxation } from './relax.ts';
+import { suppliesOf } from './shortfall.ts';
+import { Symmetry } from './symmetry.ts';
 import type { Choice, Trial } from './trial.ts';
 
 /** Up to so many ways to decide all needs are tried one by one. */
@@ -8,12 +11,14 @@ export type Result = { steps: number; proved: boolean };
 
 /**
  * Decides every need of the trial in the best way. A step is one node of the tree. At the step limit
- * the best found so far is kept, and `proved` is false.
+ * the best found so far is kept, no worse than a plain answer, and `proved` is false.
  */
 export function search(trial: Trial, stepLimit: number): Result {
   let ways = 1;
   for (const { length } of trial.choices) ways *= length;
-  return ways <= fewWays ? tryEach(trial, stepLimit) : branchAndBound(trial, stepLimit);
+  const result = ways <= fewWays ? tryEach(trial, stepLimit) : branchAndBound(trial, stepLimit);
+  if (!result.proved) keepNoWorse(trial);
+  return result;
 }
 
 /** In the order of ties, so that the first of the best is the answer. */
@@ -61,10 +66,18 @@ function restOf({ choices }: Trial): number[] {
 }
 
 function branchAndBound(trial: Trial, stepLimit: number): Result {
+  const relaxation = new Relaxation(trial);
+  const supplies = suppliesOf(trial);
+  const symmetry = new Symmetry(trial);
   let steps = 0;
   let isStopped = false;
   let best = trial.choices.map((all) => all[all.length - 1] as Choice);
   let ceiling = best.reduce((sum, { least }) => sum + least, 0);
+
+  const keep = (total: number): void => {
+    best = trial.decided();
+    ceiling = total;
+  };
 
   // The first walk finds how good the best is; the second the first in the order of ties that is as good.
   const visit = (row: number, walk: 'how good' | 'which one'): void => {
@@ -73,35 +86,32 @@ function branchAndBound(trial: Trial, stepLimit: number): Result {
       return;
     }
     steps += 1;
-    const keep = (total: number) => {
-      best = trial.decided();
-      ceiling = walk === 'how good' ? total : -Infinity;
-    };
     const cost = trial.cost();
     if (cost >= ceiling) return;
     if (row === trial.size) {
-      keep(cost);
+      keep(walk === 'how good' ? cost : -Infinity);
       return;
     }
 
-    const { value, picks, prices } = relax(trial, row);
+    const shortfalls = supplies.map((supply) => supply.shortfall(row));
+    const { value, picks, values } = relaxation.solve(row, shortfalls);
     const bound = cost + value;
     if (bound >= ceiling) return;
-    const all = trial.choices[row] as readonly Choice[];
-    let order = [...all.keys()];
+    const floor = trial.firstChoice(row);
+    const order = (trial.choices[row] as readonly Choice[]).filter(
+      (choice) => choice.index >= floor && symmetry.isNeeded(row, choice),
+    );
     if (walk === 'how good') {
-      for (const [index, pick] of picks.entries()) trial.decide(row + index, pick);
+      for (let at = 0; at < picks.length; at += 1) trial.decide(row + at, picks[at]);
       const total = trial.cost();
       if (total < ceiling) keep(total);
-      for (const index of picks.keys()) trial.decide(row + index, undefined);
+      for (let at = 0; at < picks.length; at += 1) trial.decide(row + at, undefined);
       if (total === bound) return;
-      const first = all.indexOf(picks[0] as Choice);
-      order = [first, ...order.filter((index) => index !== first)];
+      order.sort((a, b) => Number(b === picks[0]) - Number(a === picks[0]));
     }
-    const floor = trial.firstChoice(row);
-    for (const index of order) {
-      if (index < floor || bound + (prices[index] as number) >= ceiling) continue;
-      trial.decide(row, all[index]);
+    for (const choice of order) {
+      if (cost + (values[choice.index] as number) >= ceiling) continue;
+      trial.decide(row, choice);
       visit(row + 1, walk);
       if (isStopped) break;
     }

@@ -1,11 +1,13 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { compareIds } from '../../../src/fit/hookup/order.ts';
 import { findHookup } from '../../../src/fit/hookup/search.ts';
 import { whyLeft } from '../../../src/fit/hookup/why.ts';
-import type { Need, Problem } from '../../../src/fit/model.ts';
+import type { Joint, Need, Problem } from '../../../src/fit/model.ts';
 import { fourteenParts } from '../../bench/hookup-problem.ts';
 import { canBeMade } from './oracle.ts';
 import { chainedProblem, drawnProblem, randomProblem } from './random-problem.ts';
+import { splitterProblem } from './random-splitters.ts';
 
 const anyProblem = fc.oneof(randomProblem, chainedProblem, drawnProblem);
 const shuffled = <T>(list: T[]) => fc.shuffledSubarray(list, { minLength: list.length });
@@ -101,4 +103,48 @@ test('with one step for each component the hookup can still be made, and does no
     { numRuns: 800, seed: 5 },
   );
   expect(stopped).toBeGreaterThan(80);
+}, 60_000);
+
+/**
+ * The worst to leave over first, then those that draw most, each at the lowest place where it can be joined
+ * beside those before it; spares before all others, or not at all.
+ */
+function joinInTurn(problem: Problem, isSpareUsed: boolean): Set<string> {
+  const severities: Need['left'][] = isSpareUsed ? ['spare', 'blocker', 'limit', 'note'] : ['blocker', 'limit', 'note'];
+  const drawn = ({ draws }: Need) => draws?.['mA'] ?? 0;
+  const inTurn = severities.flatMap((severity) =>
+    problem.needs.filter(({ left }) => left === severity).sort((a, b) => drawn(b) - drawn(a) || compareIds(a.id, b.id)),
+  );
+  const places = problem.places.toSorted((a, b) => a.rank - b.rank || compareIds(a.id, b.id));
+  let joints: Joint[] = [];
+  for (const { id, kind } of inTurn) {
+    const tried = places.map((place) => [
+      ...joints,
+      { id: `${id} → ${place.id}`, kind, need: id, place: place.id, unknown: false },
+    ]);
+    joints = tried.find((all) => canBeMade(problem, all)) ?? joints;
+  }
+  return new Set(joints.map(({ need }) => need));
+}
+
+test('where the search is cut short, it serves no worse than taking each need in turn', () => {
+  let stopped = 0;
+  fc.assert(
+    fc.property(splitterProblem, ({ resources, ...lists }) => {
+      const problem = { ...lists, resources: resources.map(({ id, capacity }) => ({ id, capacity })) };
+      const { cost, proved } = findHookup(problem, { stepLimit: 2 });
+      if (proved) return;
+      stopped += 1;
+      for (const isSpareUsed of [true, false]) {
+        const joined = joinInTurn(problem, isSpareUsed);
+        const missing = (severity: string) =>
+          problem.needs.filter(({ id, left }) => left === severity && !joined.has(id));
+        const [blockers = 0, limits = 0] = cost.slice(2, 4);
+        const inTurn = [missing('blocker').length, missing('limit').length] as const;
+        expect(blockers * 100 + limits).toBeLessThanOrEqual(inTurn[0] * 100 + inTurn[1]);
+      }
+    }),
+    { numRuns: 500, seed: 6 },
+  );
+  expect(stopped).toBeGreaterThan(100);
 }, 60_000);

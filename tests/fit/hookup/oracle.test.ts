@@ -5,6 +5,7 @@ import type { Problem } from '../../../src/fit/model.ts';
 import { readJoints } from './build.ts';
 import { tryEverything } from './oracle.ts';
 import { chainedProblem, drawnProblem, randomProblem } from './random-problem.ts';
+import { splitterProblem } from './random-splitters.ts';
 
 function agrees(problem: Problem): void {
   const hookup = findHookup(problem);
@@ -23,3 +24,7 @@ test('and so it does where most places wait for other needs', () => {
 test('and where what is drawn passes through many hands to few resources', () => {
   fc.assert(fc.property(drawnProblem, agrees), { numRuns: 1500, seed: 1 });
 }, 60_000);
+
+test('and where fans are shared out over splitters, and much is alike', () => {
+  fc.assert(fc.property(splitterProblem, agrees), { numRuns: 300, seed: 1 });
+}, 120_000);
