@@ -1,10 +1,11 @@
 /** The shape of exercises and what a student hands in. */
 import { z } from 'zod';
+import { mostOfOne } from '../parts/limits.ts';
 import { partClasses } from '../parts/part.ts';
 import { slug } from '../parts/terms.ts';
 
 const partClass = z.enum(partClasses as [string, ...string[]]);
-const listed = z.strictObject({ part: slug, quantity: z.number().int().positive().max(99) });
+const listed = z.strictObject({ part: slug, quantity: z.number().int().positive().max(mostOfOne) });
 const marks = z.number().int().positive().max(100);
 
 /**

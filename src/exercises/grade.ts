@@ -2,6 +2,7 @@
  * Marks. An answer is what a student chose, never what it earned: its marks follow from the fit report
  * wherever they are shown, so that the same answer has the same marks everywhere.
  */
+import { isCount, longestId, mostLines } from '../parts/limits.ts';
 import type { Part } from '../parts/part.ts';
 import { markList } from './mark-list.ts';
 import { markVerdicts } from './mark-verdicts.ts';
@@ -9,10 +10,6 @@ import { marked, unreadable } from './marking.ts';
 import type { Answer, Exercise, Marked } from './types.ts';
 
 const verdicts = ['fits', 'does-not-fit', 'cannot-tell'] as const;
-
-const longestList = 60;
-const longestId = 120;
-const mostOfOne = 99;
 
 /**
  * The answer a value holds, with anything else it carries left behind; undefined when it holds none.
@@ -23,7 +20,7 @@ export function readAnswer(value: unknown): Answer | undefined {
   if (value['kind'] === 'choose' && Array.isArray(value['list'])) {
     const lines = value['list'].map(readListed);
     const list = lines.filter((line) => line !== undefined);
-    return list.length === lines.length && list.length <= longestList ? { kind: 'choose', list } : undefined;
+    return list.length === lines.length && list.length <= mostLines ? { kind: 'choose', list } : undefined;
   }
   if (value['kind'] === 'misfits' && isRecord(value['verdicts'])) {
     const given = Object.entries(value['verdicts']);
@@ -40,8 +37,7 @@ function readListed(line: unknown): { part: string; quantity: number } | undefin
   if (!isRecord(line)) return undefined;
   const { part, quantity } = line;
   if (typeof part !== 'string' || part.length > longestId) return undefined;
-  if (typeof quantity !== 'number' || !Number.isInteger(quantity)) return undefined;
-  return quantity >= 1 && quantity <= mostOfOne ? { part, quantity } : undefined;
+  return typeof quantity === 'number' && isCount(quantity) ? { part, quantity } : undefined;
 }
 
 /**

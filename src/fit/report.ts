@@ -52,7 +52,6 @@ export type BudgetUnit =
   | 'cent'
   | 'cent-a-year'
   | 'millikelvin'
-  | 'decilitre-a-second'
   | 'millibel'
   | 'megabyte-a-second'
   | 'megabit-a-second'

@@ -1,13 +1,14 @@
 /** The shape of a logbook file, for reading files that come from outside. */
 import { z } from 'zod';
+import { longestId, mostLines, mostOfOne } from '../parts/limits.ts';
 
 // Sites are served with a policy that forbids making code from text; zod must not try.
 z.config({ jitless: true });
 
 const text = (most: number) => z.string().max(most);
-const id = text(120);
-const listed = z.strictObject({ part: id, quantity: z.number().int().positive().max(99) });
-const list = z.array(listed).max(60);
+const id = text(longestId);
+const listed = z.strictObject({ part: id, quantity: z.number().int().positive().max(mostOfOne) });
+const list = z.array(listed).max(mostLines);
 const verdict = z.enum(['fits', 'does-not-fit', 'cannot-tell']);
 const answer = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('choose'), list }),

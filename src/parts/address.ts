@@ -1,11 +1,7 @@
 /** A parts list as text for the address of a page: `corrow-16*2.orrisk-b2`. */
 import { byId } from '../units/ids.ts';
+import { longestId, mostLines, mostOfOne } from './limits.ts';
 import type { Listed, PartsList } from './part.ts';
-
-/** As many as a list may have of one part, and lines, wherever it is read. */
-const mostOfOne = 99;
-const mostLines = 60;
-const longestId = 120;
 
 /** One piece a part, by part id, joined by full stops; `*n` where there is more than one. Needs no escaping in an address. */
 export function listToText(list: PartsList): string {

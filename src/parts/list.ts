@@ -1,10 +1,7 @@
 /** From a parts list, as somebody wrote it, to the parts themselves. */
 import { byId } from '../units/ids.ts';
+import { isCount, mostInAll } from './limits.ts';
 import type { Part, PartId, PartsList } from './part.ts';
-
-const mostOfOne = 99;
-/** No machine has more parts; a longer list is a slip or a trick, and would take long to judge. */
-const mostInAll = 100;
 
 /**
  * One line a part, by part id; quantities of one part are added up. Never throws: `unknown` lists the ids that no
@@ -24,7 +21,7 @@ export function resolveList(
   for (const [id, quantity] of [...quantities].sort(([a], [b]) => byId(a, b))) {
     const part = catalogue.get(id);
     if (!part) resolved.unknown.push(id);
-    else if (quantity >= 1 && quantity <= mostOfOne && sum + quantity <= mostInAll) {
+    else if (isCount(quantity) && sum + quantity <= mostInAll) {
       sum += quantity;
       resolved.input.push({ part, quantity });
     } else resolved.miscounted.push(id);
@@ -33,5 +30,4 @@ export function resolveList(
 }
 
 /** A quantity that is no count makes the sum none either. */
-const count = (quantity: number): number =>
-  Number.isInteger(quantity) && quantity >= 1 && quantity <= mostOfOne ? quantity : Number.NaN;
+const count = (quantity: number): number => (isCount(quantity) ? quantity : Number.NaN);

@@ -122,6 +122,7 @@ function machine(parts: DrawnUnit['part'][], joints: Joint[] = [], findings: Fin
       proved: true,
       findings,
       budgets: [],
+      unjudged: [],
       overall: 'fits',
     },
   };

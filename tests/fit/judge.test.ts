@@ -9,7 +9,8 @@ import { partClasses } from '../../src/parts/part.ts';
 import { anyList } from '../helpers/any-part.ts';
 
 const report = (parts: ExampleParts) => judge(exampleList(parts));
-const oneOfEach: ExampleParts = Object.fromEntries(partClasses.map((partClass) => [partClass, {}]));
+/** Of the classes that make up a current machine. */
+const oneOfEach: ExampleParts = Object.fromEntries(partClasses.slice(0, 10).map((partClass) => [partClass, {}]));
 
 describe('plain parts', () => {
   test.each(partClasses)('the plain part of class %s is one that a file may hold', (partClass) => {

@@ -67,7 +67,17 @@ const reports = fc
         return { id: `${need} → ${place}`, kind, need, place, unknown: false };
       }),
     );
-    return { core: '', units, joints, left: [], proved: true, findings: [], budgets: [], overall: 'fits' };
+    return {
+      core: '',
+      units,
+      joints,
+      left: [],
+      proved: true,
+      findings: [],
+      budgets: [],
+      unjudged: [],
+      overall: 'fits',
+    };
   });
 
 const without = (report: FitReport, gone: PartClass): FitReport => ({

@@ -35,6 +35,7 @@ const report: FitReport = {
   proved: true,
   findings: [],
   budgets: [],
+  unjudged: [],
   overall: 'fits',
 };
 

@@ -1,83 +1,109 @@
 /** Judging by any list of rules: lower, find the hookup, say why needs are left, run every rule, add up budgets. */
-
-import { sortKey } from '../../units/ids.ts';
 import { budgetsOf } from '../budgets/index.ts';
 import { findHookup } from '../hookup/search.ts';
 import { whyLeft } from '../hookup/why.ts';
-import type { Severity, WhyLeft } from '../model.ts';
-import { lowerAll, unitsOf } from '../needs/index.ts';
-import type { Budget, Finding, FitReport, Overall } from '../report.ts';
+import type { Hookup, Need, Problem, Severity, Unit, WhyLeft } from '../model.ts';
+import { lowerEach, putTogether } from '../needs/index.ts';
+import { type Group, sortOut } from '../needs/units.ts';
+import type { Finding, FitReport, Overall } from '../report.ts';
 import type { JudgeBrief, JudgeInput, Rule } from '../rule.ts';
-import { hookupRules, judgeHookup } from './hookup-rules.ts';
-import { kindsOf } from './kinds-of.ts';
-import { judgeBudget, judgeGathers, judgeJoins, judgeJoints } from './parts-rules.ts';
-import { layTable, type Table } from './table.ts';
+import { openHookupRules } from './hookup-rules.ts';
+import { judgeBudgets, openJointRules, openPartsRules } from './parts-rules.ts';
+import { planOf, type Told } from './plan.ts';
+import { openDesk } from './table.ts';
 
 /** Changes whenever one list may come to another report. */
-export const coreVersion = '1';
+export const coreVersion = '2';
 
 /**
- * A judge that keeps to a list of rules. It never throws on parts that the schemas let through, and the order of
- * the list changes nothing.
+ * A judge that keeps to a list of rules. It never throws on parts that the schemas let through, and the order of the
+ * list changes nothing.
+ *
+ * What is made of a part is kept as long as the part is, and a rule that is given what it was given last says again what
+ * it said: none of this shows in a report. So parts and reports are for reading only.
  */
 export function judgeBy(list: readonly Rule[]): (input: JudgeInput, brief?: JudgeBrief) => FitReport {
-  const kinds = kindsOf(list);
-  const wording = hookupRules(list, kinds);
+  const plan = planOf(list);
+  const desk = openDesk(plan);
+  const wordHookup = openHookupRules(plan);
+  const judgeAtJoints = openJointRules(plan);
+  const judgeParts = openPartsRules(plan);
   return (input, brief = {}) => {
-    const units = unitsOf(input);
-    const lowered = lowerAll(units);
-    const problem = { ...lowered, kinds };
+    const { groups, unjudged } = sortOut(input);
+    const units = groups.flatMap((group) => group.units);
+    const each = lowerEach(units);
+    const problem = { ...putTogether(each), kinds: plan.kinds };
     const hookup = findHookup(problem);
-    const why = hookup.left.length > 0 ? whyLeft(problem, hookup) : [];
-    const table = layTable(units, lowered, hookup, why);
+    const why = whyOf(problem, hookup);
+    const table = desk.lay(groups, each, hookup, why);
     const budgets = budgetsOf(units, brief);
-    const findings = sortFindings([
-      ...judgeHookup(wording, table),
-      ...list.flatMap((rule) => judgeParts(rule, table, budgets, brief)),
-    ]);
+
+    const told: Told = new Array(plan.count);
+    wordHookup(table, told);
+    judgeAtJoints(table, told);
+    judgeParts(table, brief, told);
+    judgeBudgets(plan, units, budgets, told);
+    const graded = grade(told);
     return {
       core: coreVersion,
-      units: units.map(({ id, part }) => ({ id, part: part.id, class: part.class, name: part.name })),
+      units: groups.flatMap(rowsOf),
       joints: hookup.joints,
-      left: why.map((one) => leftOver(table, one)),
+      left: why.map((one) => leftOver(hookup, one)),
       proved: hookup.proved,
-      findings,
+      findings: graded.flat(),
       budgets,
-      overall: overallOf(findings),
+      unjudged,
+      overall: overallOf(graded, unjudged.length > 0 || hookup.left.some(isGrave)),
     };
   };
 }
 
-function judgeParts(rule: Rule, table: Table, budgets: readonly Budget[], brief: JudgeBrief): Finding[] {
-  if ('joins' in rule) return judgeJoins(rule, table);
-  if ('gathers' in rule) return judgeGathers(rule, table, brief);
-  if ('at' in rule) return judgeJoints(rule, table);
-  if ('budget' in rule) return judgeBudget(rule, table, budgets);
-  return [];
+/** Asked only when something that matters is left over. */
+export const whyOf = (problem: Problem, hookup: Hookup): WhyLeft[] =>
+  hookup.left.some(({ left }) => left !== 'spare') ? whyLeft(problem, hookup) : [];
+
+const rows = new WeakMap<Group, FitReport['units']>();
+
+function rowsOf(group: Group): FitReport['units'] {
+  const known = rows.get(group);
+  if (known) return known;
+  const made = group.units.map(({ id, part }: Unit) => ({ id, part: part.id, class: part.class, name: part.name }));
+  rows.set(group, made);
+  return made;
 }
 
-function leftOver(table: Table, why: WhyLeft): FitReport['left'][number] {
-  const { id, part, kind, left } = table.need(why.need);
-  return { need: id, part, kind, severity: left === 'spare' ? 'note' : left, why };
+function leftOver({ left }: Hookup, why: WhyLeft): FitReport['left'][number] {
+  const need = left.find(({ id }) => id === why.need);
+  if (!need) throw new RangeError(`${why.need} is not left over`);
+  const { id, part, kind } = need;
+  return { need: id, part, kind, severity: need.left === 'spare' ? 'note' : need.left, why };
 }
 
 const verdicts: readonly Finding['verdict'][] = ['does-not-fit', 'cannot-tell', 'fits'];
 const severities: readonly Severity[] = ['hazard', 'blocker', 'limit', 'note'];
 
-/** Each id is padded once, not at every comparison: sorting took longer than judging. */
-function sortFindings(findings: readonly Finding[]): Finding[] {
-  const keyed = findings.map((finding) => {
-    const grade = verdicts.indexOf(finding.verdict) * severities.length + severities.indexOf(finding.severity);
-    return { finding, grade, id: sortKey(finding.id) };
-  });
-  // An id begins with its rule, and a space comes before every character of a rule's id.
-  keyed.sort((a, b) => a.grade - b.grade || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
-  return keyed.map(({ finding }) => finding);
+/** Findings by grade, the worst first; within a grade as they were told, which is by rule and then by id. */
+export function grade(told: Told): Finding[][] {
+  const graded: Finding[][] = Array.from({ length: verdicts.length * severities.length }, () => []);
+  for (const findings of told) {
+    if (!findings) continue;
+    for (const finding of findings) {
+      graded[verdicts.indexOf(finding.verdict) * severities.length + severities.indexOf(finding.severity)]?.push(
+        finding,
+      );
+    }
+  }
+  return graded;
 }
 
-/** A list of which nothing that matters was judged is no list that fits. */
-function overallOf(findings: readonly Finding[]): Overall {
-  const grave = findings.filter(({ severity }) => severity === 'hazard' || severity === 'blocker');
-  if (grave.some(({ verdict }) => verdict === 'does-not-fit')) return 'does-not-fit';
-  return grave.length === 0 || grave.some(({ verdict }) => verdict === 'cannot-tell') ? 'cannot-tell' : 'fits';
+/** Left over, such a need keeps a list from fitting, whoever puts it into words. */
+export const isGrave = ({ left }: Need): boolean => left === 'hazard' || left === 'blocker';
+
+/** A list of which nothing that matters was judged, or not all, is no list that fits. */
+export function overallOf(graded: readonly (readonly Finding[])[], isPartly: boolean): Overall {
+  const [not, unknown, fits] = verdicts.map(
+    (_, at) => graded.slice(at * severities.length, at * severities.length + 2).flat().length,
+  );
+  if (not) return 'does-not-fit';
+  return unknown || isPartly || !fits ? 'cannot-tell' : 'fits';
 }

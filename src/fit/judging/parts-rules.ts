@@ -1,136 +1,230 @@
 /** Rules about parts, budgets and joints: every form but the two that word the hookup's own tests. */
-import type { Part, PartClass } from '../../parts/part.ts';
-import type { Joint, Unit, UnitId } from '../model.ts';
-import type { Budget, Finding } from '../report.ts';
-import type { AnyFacts, BudgetRule, Fields, GathersRule, JoinsRule, JointRule, JudgeBrief } from '../rule.ts';
-import { findingOf } from './findings.ts';
-import { byPart, groupBy, type Table } from './table.ts';
+import type { Part } from '../../parts/part.ts';
+import type { Joint, Unit, UnitId, WhyLeft } from '../model.ts';
+import type { Group } from '../needs/units.ts';
+import type { Budget, Facts, Finding } from '../report.ts';
+import type { JudgeBrief, Judgement } from '../rule.ts';
+import { findingOf, sameFacts, settle, together } from './findings.ts';
+import { machinesOf } from './machines.ts';
+import { type AtJoint, type ClassRead, type Gathers, type Joins, kindNumber, type Plan, type Told } from './plan.ts';
+import { type JointAt, type Table, unitOf } from './table.ts';
 
-type Joins = JoinsRule<AnyFacts, AnyFacts>;
-type Gathers = GathersRule<AnyFacts, AnyFacts>;
+/** What a rule was last given, and what it then said. Rules are pure: given the same again, they say the same. */
+type Said = { given: readonly unknown[]; told: readonly Finding[] };
+
+/** The parts of one machine, by place of the class in `partClasses`; of the hookup, what is between them. */
+type Machine = {
+  classes: readonly (readonly Group[])[];
+  joints: readonly Joint[];
+  /** By number of the kind. */
+  left: readonly (readonly WhyLeft[])[];
+};
+
+const none: readonly never[] = [];
+const noGroups: readonly Group[] = none;
 
 /** Only what the rule declares: reading anything else gives undefined. */
-const pick = (part: Part, fields: readonly string[]): Record<string, unknown> =>
-  Object.fromEntries(fields.map((field) => [field, part[field as keyof Part]]));
+function pick(part: Part, fields: readonly (keyof Part)[], into: Record<string, unknown>): Record<string, unknown> {
+  for (const field of fields) into[field] = part[field];
+  return into;
+}
 
-const declared = (fields: Fields): [PartClass, readonly string[]][] =>
-  Object.entries(fields) as [PartClass, readonly string[]][];
+/**
+ * Runs the rules that join classes and those that gather. On a list with more than one board or case they run once for
+ * each machine, so that no rule mixes the parts of two.
+ */
+export function openPartsRules({ joins, gathers }: Plan): (table: Table, brief: JudgeBrief, told: Told) => void {
+  const saidOfJoins: (Said | undefined)[] = joins.map(() => undefined);
+  const saidOfGathers: (Said | undefined)[] = gathers.map(() => undefined);
+  return (table, brief, told) => {
+    const members = machinesOf(table);
+    if (members) {
+      const machines = members.map((units) => machineOf(table, units));
+      for (const rule of joins) told[rule.turn] = settle(machines.flatMap((machine) => judgeJoins(rule, machine)));
+      for (const rule of gathers) {
+        told[rule.turn] = settle(machines.flatMap((machine) => judgeGathers(rule, machine, brief)));
+      }
+      return;
+    }
+    const { classes, left } = table;
+    const machine: Machine = { classes, joints: table.hookup.joints, left };
+    for (const [at, rule] of joins.entries()) {
+      if (!rule.classes.every(({ at: of }) => isThere(classes, of))) continue;
+      const given = saidOfJoins[at]?.given;
+      if (!given || !rule.classes.every((read, index) => given[index] === classes[read.at])) {
+        saidOfJoins[at] = {
+          given: rule.classes.map((read) => classes[read.at]),
+          told: settle(judgeJoins(rule, machine)),
+        };
+      }
+      told[rule.turn] = saidOfJoins[at]?.told;
+    }
+    for (const [at, rule] of gathers.entries()) {
+      if (!rule.classes.some(({ at: of }) => isThere(classes, of))) continue;
+      const last = saidOfGathers[at];
+      const given = givenTo(rule, table, brief);
+      if (!last || !given.every((one, index) => one === last.given[index])) {
+        saidOfGathers[at] = { given, told: settle(judgeGathers(rule, machine, brief)) };
+      }
+      told[rule.turn] = saidOfGathers[at]?.told;
+    }
+  };
+}
 
-const idsOf = (units: readonly Unit[]): UnitId[] => units.map(({ id }) => id);
+const isThere = (classes: Machine['classes'], at: number): boolean => (classes[at] ?? noGroups).length > 0;
+
+/** All that a rule that gathers reads, one by one. What is left over is new each time. */
+function givenTo({ classes, kinds, asks }: Gathers, table: Table, brief: JudgeBrief): unknown[] {
+  const given: unknown[] = [];
+  for (const { at } of classes) given.push(table.classes[at]);
+  for (const kind of kinds) given.push(table.joints[kind], table.left[kind]);
+  for (const answer of asks) given.push(brief[answer]);
+  return given;
+}
+
+function machineOf({ classes, hookup, left }: Table, members: ReadonlySet<UnitId>): Machine {
+  const isIn = (id: string): boolean => members.has(unitOf(id));
+  return {
+    classes: classes.map((groups) =>
+      groups.flatMap((group) => {
+        const units = group.units.filter(({ id }) => members.has(id));
+        if (units.length === group.units.length) return [group];
+        return units.length === 0 ? [] : [{ ...group, units, ids: units.map(({ id }) => id) }];
+      }),
+    ),
+    joints: hookup.joints.filter(({ need, place }) => isIn(need) && isIn(place)),
+    left: left.map((of) => of.filter(({ need }) => isIn(need))),
+  };
+}
 
 /** Once for each combination of unequal parts. */
-export function judgeJoins(rule: Joins, { units }: Table): Finding[] {
-  let combinations: { read: Record<string, unknown>; units: Unit[] }[] = [{ read: {}, units: [] }];
-  for (const [partClass, fields] of declared(rule.joins)) {
-    const choices = [...byPart(units.filter(({ part }) => part.class === partClass)).values()];
-    combinations = combinations.flatMap((before) =>
-      choices.flatMap((equal) =>
-        equal[0]
-          ? [
-              {
-                read: { ...before.read, [partClass]: pick(equal[0].part, fields) },
-                units: [...before.units, ...equal],
-              },
-            ]
-          : [],
-      ),
-    );
+function judgeJoins({ rule, classes }: Joins, machine: Machine): Finding[] {
+  const findings: Finding[] = [];
+  const read: Record<string, unknown> = {};
+  const chosen: Group[] = [];
+  const choose = (index: number): void => {
+    const of = classes[index];
+    if (!of) {
+      // `read` holds what `joins` declares, which is what the rule was typed by.
+      const judgement = rule.judge({ ...read } as Parameters<typeof rule.judge>[0]);
+      const told = findingOf(
+        rule,
+        judgement,
+        chosen.flatMap(({ units }) => units),
+        chosen.flatMap(({ ids }) => ids),
+      );
+      if (told) findings.push(told);
+      return;
+    }
+    for (const group of machine.classes[of.at] ?? none) {
+      read[of.of] = pick(group.part, of.fields, {});
+      chosen[index] = group;
+      choose(index + 1);
+    }
+  };
+  choose(0);
+  return findings;
+}
+
+const unitsIn = ({ classes }: Machine, { at }: ClassRead): Unit[] =>
+  (classes[at] ?? noGroups).flatMap(({ units }) => units);
+
+/** Once, when there is a part of at least one of the classes. */
+function judgeGathers({ rule, classes, asks }: Gathers, machine: Machine, brief: JudgeBrief): Finding[] {
+  const read: Record<string, unknown> = {};
+  let count = 0;
+  for (const of of classes) {
+    const units = unitsIn(machine, of);
+    count += units.length;
+    read[of.of] = units.map(({ id, part }) => pick(part, of.fields, { unit: id, name: part.name }));
   }
-  const told = combinations.flatMap((one) =>
-    // `read` holds what `joins` declares, which is what the rule was typed by.
-    findingOf(rule, rule.judge(one.read as Parameters<Joins['judge']>[0]), one.units, idsOf(one.units)),
-  );
-  // A field that is not recorded is told once, whatever it is combined with.
-  return [...groupBy(told, ({ id }) => id).values()].flatMap((group) => together(group));
-}
-
-/** Findings that say the same, as one about all their units. */
-function together(group: readonly Finding[]): Finding[] {
-  const [first] = group;
-  if (!first) return [];
-  const { missing } = first;
-  return [
+  if (count === 0) return [];
+  const { sees = none } = rule;
+  const answers: Record<string, unknown> = {};
+  for (const answer of asks) answers[answer] = brief[answer];
+  const judgement: Judgement<Facts> = rule.judge(
+    read as unknown as Parameters<typeof rule.judge>[0],
     {
-      ...first,
-      about: [...new Set(group.flatMap(({ about }) => about))],
-      ...(missing ? { missing: [...new Set(group.flatMap((one) => one.missing ?? []))] } : {}),
+      joints: machine.joints.filter(({ kind }) => sees.includes(kind)),
+      left: sees.flatMap((kind) => machine.left[kindNumber(kind)] ?? none),
     },
-  ];
-}
-
-/** Once, when the list has a part of at least one of the classes. */
-export function judgeGathers(rule: Gathers, { units, hookup, why, need }: Table, brief: JudgeBrief): Finding[] {
-  const classes = declared(rule.gathers);
-  const gathered = units.filter(({ part }) => classes.some(([partClass]) => partClass === part.class));
-  if (gathered.length === 0) return [];
-  const read = Object.fromEntries(
-    classes.map(([partClass, fields]) => [
-      partClass,
-      gathered
-        .filter(({ part }) => part.class === partClass)
-        .map(({ id, part }) => ({ unit: id, name: part.name, ...pick(part, fields) })),
-    ]),
+    answers as JudgeBrief,
   );
-  const { sees = [], asks = [] } = rule;
-  const judgement = rule.judge(
-    read as unknown as Parameters<Gathers['judge']>[0],
-    {
-      joints: hookup.joints.filter(({ kind }) => sees.includes(kind)),
-      left: [...why.values()].filter((left) => sees.includes(need(left.need).kind)),
-    },
-    Object.fromEntries(asks.map((answer) => [answer, brief[answer]])),
+  const inOrder = [...classes].sort((a, b) => a.at - b.at).flatMap((of) => unitsIn(machine, of));
+  const told = findingOf(
+    rule,
+    judgement,
+    inOrder,
+    inOrder.map(({ id }) => id),
   );
-  return findingOf(rule, judgement, gathered, idsOf(gathered));
+  return told ? [told] : [];
 }
 
 /** Once for each budget of the name that something on the list limits. */
-export function judgeBudget(rule: BudgetRule<AnyFacts>, { units }: Table, budgets: readonly Budget[]): Finding[] {
-  if (units.length === 0) return [];
-  return budgets
-    .filter(({ name }) => name === rule.budget)
-    .flatMap((budget) => findingOf(rule, rule.judge(budget), units, budget.about));
+export function judgeBudgets(
+  { budgets: rules }: Plan,
+  units: readonly Unit[],
+  budgets: readonly Budget[],
+  told: Told,
+): void {
+  const found = new Map<number, Finding[]>();
+  for (const budget of budgets) {
+    for (const { rule, turn } of rules.get(budget.name) ?? none) {
+      const one = findingOf(rule, rule.judge(budget), units, budget.about);
+      if (one) found.set(turn, [...(found.get(turn) ?? none), one]);
+    }
+  }
+  for (const [turn, findings] of found) told[turn] = settle(findings);
+}
+
+/** Runs the rules at joints. Joints that were on the table before are not judged again. */
+export function openJointRules({ byKind }: Plan): (table: Table, told: Told) => void {
+  const said: (Said | undefined)[][] = byKind.map(({ at }) => at.map(() => undefined));
+  return (table, told) => {
+    for (const [kind, { at }] of byKind.entries()) {
+      const joints = table.joints[kind] ?? none;
+      if (at.length === 0 || joints.length === 0) continue;
+      for (const [index, rule] of at.entries()) {
+        const last = said[kind]?.[index];
+        const now = last?.given === joints ? last : { given: joints, told: judgeJoints(rule, joints, table) };
+        if (said[kind]) said[kind][index] = now;
+        told[rule.turn] = now.told;
+      }
+    }
+  };
 }
 
 /** Once for each joint of the kind; equal parts that come to equal facts are told once. */
-export function judgeJoints(rule: JointRule<AnyFacts, AnyFacts>, table: Table): Finding[] {
-  const told = table.hookup.joints
-    .filter(({ kind }) => kind === rule.at)
-    .flatMap((joint) => {
-      const need = table.unit(table.need(joint.need).part);
-      const place = table.unit(table.place(joint.place).part);
-      return judgeJoint(rule, table, joint, need, place).map((finding) => ({ finding, need, place }));
-    });
-  const groups = groupBy(told, ({ finding: { verdict, facts, missing }, need, place }) =>
-    JSON.stringify([verdict, need.part.id, place.part.id, facts, missing?.length]),
-  );
-  return [...groups.values()].flatMap((group) => together(group.map(({ finding }) => finding)));
-}
-
-function judgeJoint(
-  rule: JointRule<AnyFacts, AnyFacts>,
-  table: Table,
-  joint: Joint,
-  need: Unit,
-  place: Unit,
-): Finding[] {
-  const at = table.place(joint.place, joint.way);
-  const lost: Record<string, number> = {};
-  for (const [quantity, row] of Object.entries(at.meters ?? {})) {
-    const overflows = row.flatMap((resource) => table.overflow(resource) ?? []);
-    if (overflows.length > 0) lost[quantity] = overflows.reduce((sum, overflow) => sum + overflow, 0);
+function judgeJoints(rule: AtJoint, joints: readonly JointAt[], { seat }: Table): readonly Finding[] {
+  const groups: { told: [Finding, ...Finding[]]; need: Group; place: Group }[] = [];
+  for (const joint of joints) {
+    const [need, place] = [seat(joint.need.part), seat(joint.place.part)];
+    const told = judgeJoint(rule, joint, need.unit, place.unit);
+    if (!told) continue;
+    const alike = groups.find(
+      (one) => one.need === need.group && one.place === place.group && saysSame(one.told[0], told),
+    );
+    if (alike) alike.told.push(told);
+    else groups.push({ told: [told], need: need.group, place: place.group });
   }
-  const judgement = rule.judge({
-    joint,
-    need: { unit: seen(need, rule.reads), attrs: table.need(joint.need).attrs },
-    place: { unit: seen(place, rule.reads), attrs: at.attrs },
-    lost,
-  });
-  return findingOf(rule, judgement, [need, place], [need.id, place.id], joint.id);
+  return settle(groups.map(({ told }) => together(told)));
 }
 
-/** One end of a joint, of which a rule sees the class, the name and the fields it reads. */
-const seen = ({ id, part }: Unit, reads: Fields) => ({
-  id,
+const saysSame = (a: Finding, b: Finding): boolean =>
+  a.verdict === b.verdict && a.missing?.length === b.missing?.length && sameFacts(a.facts, b.facts);
+
+function judgeJoint({ rule, fields }: AtJoint, joint: JointAt, need: Unit, place: Unit): Finding | undefined {
   // Typed by the rule's own declaration where it is defined.
-  part: { class: part.class, name: part.name, ...pick(part, reads[part.class] ?? []) } as AnyFacts,
-});
+  const seen = ({ id, part }: Unit) => ({
+    id,
+    part: pick(part, fields[part.class] ?? none, { class: part.class, name: part.name }),
+  });
+  const ends = {
+    joint: joint.joint,
+    need: { unit: seen(need), attrs: joint.need.attrs },
+    place: { unit: seen(place), attrs: joint.place.attrs },
+    lost: joint.lost,
+  };
+  const judgement = rule.judge(ends as unknown as Parameters<typeof rule.judge>[0]);
+  return findingOf(rule, judgement, [need, place], [need.id, place.id], joint.joint.id);
+}

@@ -1,87 +1,246 @@
-/** Everything on the table while one list is judged, found by its id. */
-import type { PartId } from '../../parts/part.ts';
+/**
+ * Everything on the table while one list is judged.
+ *
+ * A desk remembers the table before. What is on it again is the same object again (the groups of a class, the needs and
+ * places of a kind, its joints), so that whoever worked on it can tell by identity that nothing has changed.
+ */
+import { partClasses } from '../../parts/part.ts';
 import { ordinal } from '../../wording/ordinals.ts';
 import { list } from '../../wording/phrases.ts';
 import type {
   Hookup,
   Joint,
-  KindName,
+  JointId,
   Lowered,
   Need,
   NeedId,
   Place,
   PlaceId,
+  Resource,
   ResourceId,
   Unit,
   UnitId,
+  Unrecorded,
   WhyLeft,
 } from '../model.ts';
+import type { Group } from '../needs/units.ts';
+import { kindNames, kindNumber, type Plan } from './plan.ts';
 
-export type Table = {
-  units: readonly Unit[];
-  lowered: Lowered;
-  hookup: Hookup;
-  why: ReadonlyMap<NeedId, WhyLeft>;
-  unit(id: UnitId): Unit;
-  need(id: NeedId): Need;
-  joint(id: string): Joint | undefined;
-  /** The way in use, when the joint says which. */
-  place(id: PlaceId, way?: string): Place;
-  /** One record for each place of the kind, whatever its ways. */
-  placesOf(kind: KindName): readonly Place[];
-  needsOf(kind: KindName): readonly Need[];
-  /** What was wanted beyond what can pass, for a resource that counts loss. */
-  overflow(resource: ResourceId): number | undefined;
-  /** "Tammer 16", or "Tammer 16 (2nd)" when the list has more of them than these. All are units of one part. */
-  nameOf(units: readonly UnitId[]): string;
+/** What one unit has of one kind. */
+type Share = { kind: number; needs: Need[]; places: Place[]; unrecorded: Unrecorded[] };
+
+/** All needs and places of one kind. */
+export type KindView = {
+  readonly shares: readonly Share[];
+  readonly needs: readonly Need[];
+  /** One record for each place, whatever its ways. */
+  readonly places: readonly Place[];
+  readonly unrecorded: readonly Unrecorded[];
+  readonly need: ReadonlyMap<NeedId, Need>;
+  readonly ways: ReadonlyMap<PlaceId, readonly Place[]>;
 };
 
-export function layTable(units: readonly Unit[], lowered: Lowered, hookup: Hookup, why: readonly WhyLeft[]): Table {
-  const unitById = new Map(units.map((unit) => [unit.id, unit]));
-  const needById = new Map(lowered.needs.map((need) => [need.id, need]));
-  const jointById = new Map(hookup.joints.map((joint) => [joint.id, joint]));
-  const ways = groupBy(lowered.places, ({ id }) => id);
-  const needsByKind = groupBy(lowered.needs, ({ kind }) => kind);
-  const placesByKind = groupBy(
-    [...ways.values()].flatMap((records) => records[0] ?? []),
-    ({ kind }) => kind,
-  );
-  const equal = groupBy(units, ({ part }) => part.id);
-  const lossy = new Map<ResourceId, number>();
-  for (const { id, capacity, over, even } of lowered.resources) {
-    if (over === 'lost' && even === undefined) lossy.set(id, Math.min(capacity, lossy.get(id) ?? capacity));
-  }
+/** A joint with both ends; `place` is the way in use. */
+export type JointAt = {
+  readonly joint: Joint;
+  readonly need: Need;
+  readonly place: Place;
+  /** What was wanted beyond what can pass there, by quantity. Left out for kinds at which no rule looks. */
+  readonly lost: Readonly<Record<string, number>>;
+};
+
+export type Table = {
+  readonly hookup: Hookup;
+  readonly groups: readonly Group[];
+  /** By place of the class in `partClasses`. */
+  readonly classes: readonly (readonly Group[])[];
+  /** By number of the kind, as are `joints` and `left`. */
+  readonly views: readonly KindView[];
+  readonly joints: readonly (readonly JointAt[])[];
+  readonly left: readonly (readonly WhyLeft[])[];
+  /** A unit, and the equal ones it stands with. */
+  seat(id: UnitId): { readonly unit: Unit; readonly group: Group };
+  jointOf(id: JointId): Joint | undefined;
+};
+
+const none: readonly never[] = [];
+const noLoss = {};
+const noView: KindView = {
+  shares: none,
+  needs: none,
+  places: none,
+  unrecorded: none,
+  need: new Map(),
+  ways: new Map(),
+};
+
+export type Desk = {
+  lay(groups: readonly Group[], each: readonly Lowered[], hookup: Hookup, why: readonly WhyLeft[]): Table;
+};
+
+export function openDesk(plan: Plan): Desk {
+  let classes: (readonly Group[])[] = partClasses.map(() => none);
+  let views: KindView[] = kindNames.map(() => noView);
+  let joints: (readonly JointAt[])[] = kindNames.map(() => none);
 
   return {
-    units,
-    lowered,
-    hookup,
-    why: new Map(why.map((one) => [one.need, one])),
-    unit: (id) => found(unitById.get(id), id),
-    need: (id) => found(needById.get(id), id),
-    joint: (id) => jointById.get(id),
-    place: (id, way) => {
-      const records = ways.get(id) ?? [];
-      return found(way === undefined ? records[0] : records.find((record) => record.way === way), id);
-    },
-    placesOf: (kind) => placesByKind.get(kind) ?? [],
-    needsOf: (kind) => needsByKind.get(kind) ?? [],
-    overflow: (resource) => {
-      const capacity = lossy.get(resource);
-      return capacity === undefined ? undefined : Math.max(0, (hookup.used.get(resource) ?? 0) - capacity);
-    },
-    nameOf: (ids) => {
-      const { part } = found(unitById.get(ids[0] ?? ''), 'a unit');
-      return `${part.name}${which(ids, equal.get(part.id) ?? [])}`;
+    lay(groups, each, hookup, why) {
+      classes = classesOf(groups, classes);
+      views = viewsOf(each, views);
+      joints = jointsOf(plan, views, overflowsOf(each, hookup), hookup, joints);
+      const left = kindNames.map((): readonly WhyLeft[] => none) as WhyLeft[][];
+      for (const one of why) {
+        const kind = hookup.left.find(({ id }) => id === one.need)?.kind;
+        if (kind === undefined) continue;
+        const at = kindNumber(kind);
+        if (left[at]?.length === 0) left[at] = [one];
+        else left[at]?.push(one);
+      }
+      let seats: Map<UnitId, { unit: Unit; group: Group }> | undefined;
+      let byId: Map<JointId, Joint> | undefined;
+      return {
+        hookup,
+        groups,
+        classes,
+        views,
+        joints,
+        left,
+        seat(id) {
+          seats ??= new Map(groups.flatMap((group) => group.units.map((unit) => [unit.id, { unit, group }] as const)));
+          const seat = seats.get(id);
+          if (!seat) throw new RangeError(`${id} is not on the table`);
+          return seat;
+        },
+        jointOf(id) {
+          byId ??= new Map(hookup.joints.map((joint) => [joint.id, joint]));
+          return byId.get(id);
+        },
+      };
     },
   };
 }
 
-/** " (2nd)" when `ids` are only some of the equal units. */
-function which(ids: readonly UnitId[], equal: readonly Unit[]): string {
-  if (equal.length === 1 || equal.every(({ id }) => ids.includes(id))) return '';
-  const ordinals = equal.flatMap(({ id }, index) => (ids.includes(id) ? [ordinal(index + 1)] : []));
-  return ` (${list(ordinals)})`;
+/** `kept` when it holds the same. */
+function keep<T>(made: readonly T[], kept: readonly T[]): readonly T[] {
+  if (made.length !== kept.length) return made;
+  for (let at = 0; at < made.length; at += 1) if (made[at] !== kept[at]) return made;
+  return kept;
+}
+
+function classesOf(groups: readonly Group[], before: readonly (readonly Group[])[]): (readonly Group[])[] {
+  const classes: (readonly Group[])[] = partClasses.map(() => none);
+  for (let from = 0; from < groups.length; ) {
+    const { ofClass } = groups[from] as Group;
+    let to = from + 1;
+    while (groups[to]?.ofClass === ofClass) to += 1;
+    classes[ofClass] = keep(groups.slice(from, to), before[ofClass] ?? none);
+    from = to;
+  }
+  return classes;
+}
+
+const digests = new WeakMap<Lowered, { shares: Share[]; lossy: Resource[] }>();
+
+/** What a unit has, by kind, and what it offers that may be overdrawn at a loss. */
+function digestOf(lowered: Lowered): { shares: Share[]; lossy: Resource[] } {
+  const known = digests.get(lowered);
+  if (known) return known;
+  const shares = new Map<number, Share>();
+  const share = (at: number): Share => {
+    const made = shares.get(at) ?? { kind: at, needs: [], places: [], unrecorded: [] };
+    shares.set(at, made);
+    return made;
+  };
+  for (const need of lowered.needs) share(kindNumber(need.kind)).needs.push(need);
+  for (const place of lowered.places) share(kindNumber(place.kind)).places.push(place);
+  for (const open of lowered.unrecorded) share(kindNumber(open.kind)).unrecorded.push(open);
+  const lossy = lowered.resources.filter(({ over, even }) => over === 'lost' && even === undefined);
+  const digest = { shares: [...shares.values()], lossy };
+  digests.set(lowered, digest);
+  return digest;
+}
+
+function viewsOf(each: readonly Lowered[], before: readonly KindView[]): KindView[] {
+  const shares: Share[][] = before.map(() => []);
+  for (const lowered of each) for (const share of digestOf(lowered).shares) shares[share.kind]?.push(share);
+  return shares.map((of, at) => {
+    const last = before[at] ?? noView;
+    return keep(of, last.shares) === last.shares ? last : viewOf(of);
+  });
+}
+
+function viewOf(shares: readonly Share[]): KindView {
+  if (shares.length === 0) return noView;
+  const needs = shares.flatMap((share) => share.needs);
+  const places: Place[] = [];
+  const ways = new Map<PlaceId, Place[]>();
+  for (const share of shares) {
+    for (const place of share.places) {
+      const known = ways.get(place.id);
+      if (known) known.push(place);
+      else {
+        ways.set(place.id, [place]);
+        places.push(place);
+      }
+    }
+  }
+  const unrecorded = shares.flatMap((share) => share.unrecorded);
+  return { shares, needs, places, unrecorded, need: new Map(needs.map((need) => [need.id, need])), ways };
+}
+
+/** What was wanted beyond what can pass, for each resource that counts loss. Of one declared twice the smaller holds. */
+function overflowsOf(each: readonly Lowered[], { used }: Hookup): Map<ResourceId, number> {
+  const overflows = new Map<ResourceId, number>();
+  for (const lowered of each) {
+    for (const { id, capacity } of digestOf(lowered).lossy) {
+      const overflow = Math.max(0, (used.get(id) ?? 0) - capacity);
+      overflows.set(id, Math.max(overflow, overflows.get(id) ?? 0));
+    }
+  }
+  return overflows;
+}
+
+function jointsOf(
+  { byKind }: Plan,
+  views: readonly KindView[],
+  overflows: ReadonlyMap<ResourceId, number>,
+  hookup: Hookup,
+  before: readonly (readonly JointAt[])[],
+): (readonly JointAt[])[] {
+  const joints: JointAt[][] = kindNames.map(() => []);
+  for (const joint of hookup.joints) {
+    const kind = kindNumber(joint.kind);
+    const view = views[kind] ?? noView;
+    const of = joints[kind] ?? [];
+    const need = found(view.need.get(joint.need), joint.need);
+    const ways = view.ways.get(joint.place) ?? none;
+    const place = found(joint.way === undefined ? ways[0] : ways.find(({ way }) => way === joint.way), joint.place);
+    const lost = (byKind[kind]?.at.length ?? 0) > 0 ? lostAt(place, overflows) : noLoss;
+    const last = before[kind]?.[of.length];
+    const isLast =
+      last?.need === need && last.place === place && last.joint.unknown === joint.unknown && isEqual(last.lost, lost);
+    of.push(isLast ? last : { joint, need, place, lost });
+  }
+  return joints.map((of, kind) => keep(of, before[kind] ?? none));
+}
+
+function lostAt({ meters }: Place, overflows: ReadonlyMap<ResourceId, number>): Record<string, number> {
+  if (!meters) return noLoss;
+  const lost: Record<string, number> = {};
+  for (const [quantity, row] of Object.entries(meters)) {
+    for (const resource of row) {
+      const overflow = overflows.get(resource);
+      if (overflow !== undefined) lost[quantity] = (lost[quantity] ?? 0) + overflow;
+    }
+  }
+  return lost;
+}
+
+/** Of one place, so with the same quantities in the same order, or of none. */
+function isEqual(a: Readonly<Record<string, number>>, b: Readonly<Record<string, number>>): boolean {
+  if (a === b) return true;
+  const keys = Object.keys(a);
+  return keys.length === Object.keys(b).length && keys.every((key) => a[key] === b[key]);
 }
 
 function found<T>(value: T | undefined, id: string): T {
@@ -89,17 +248,13 @@ function found<T>(value: T | undefined, id: string): T {
   return value;
 }
 
-/** By key, in the order in which the keys come up first. */
-export function groupBy<T, K>(items: readonly T[], keyOf: (item: T) => K): Map<K, T[]> {
-  const groups = new Map<K, T[]>();
-  for (const item of items) {
-    const key = keyOf(item);
-    const group = groups.get(key);
-    if (group) group.push(item);
-    else groups.set(key, [item]);
-  }
-  return groups;
+/** "Tammer 16", or "Tammer 16 (2nd)" when the list has more of them than these. All are units of one part. */
+export function nameOf({ seat }: Table, units: readonly UnitId[]): string {
+  const { part, ids } = seat(units[0] ?? '').group;
+  if (ids.every((id) => units.includes(id))) return part.name;
+  const ordinals = ids.flatMap((id, index) => (units.includes(id) ? [ordinal(index + 1)] : []));
+  return `${part.name} (${list(ordinals)})`;
 }
 
-/** Units of equal parts together, in order. */
-export const byPart = (units: readonly Unit[]): Map<PartId, Unit[]> => groupBy(units, ({ part }) => part.id);
+/** The unit that a need or a place belongs to. */
+export const unitOf = (id: NeedId | PlaceId): UnitId => id.slice(0, id.indexOf('/'));

@@ -1,8 +1,6 @@
 /** From units to one problem: what they need, what they offer, what they share. */
-import { type Part, type PartClass, type PartOf, partClasses } from '../../parts/part.ts';
-import { byId } from '../../units/ids.ts';
+import type { Part, PartClass, PartOf } from '../../parts/part.ts';
 import type { Lowered, Unit } from '../model.ts';
-import type { JudgeInput } from '../rule.ts';
 import { lower as adapter } from './adapter.ts';
 import { lower as bankModule } from './bank-module.ts';
 import { lower as busCard } from './bus-card.ts';
@@ -16,6 +14,7 @@ import { lower as fixedDisk } from './fixed-disk.ts';
 import { lower as floppyDrive } from './floppy-drive.ts';
 import { lower as graphicsCard } from './graphics-card.ts';
 import { lower as keyboard } from './keyboard.ts';
+import { withoutMains } from './mains.ts';
 import { lower as memoryModule } from './memory-module.ts';
 import { lower as monitor } from './monitor.ts';
 import { lower as monitorArm } from './monitor-arm.ts';
@@ -26,7 +25,11 @@ import { lower as powerStrip } from './power-strip.ts';
 import { lower as powerSupply } from './power-supply.ts';
 import { lower as processor } from './processor.ts';
 import { lower as processorBoard } from './processor-board.ts';
+import { amongOthers } from './radiators.ts';
 import { lower as storageDrive } from './storage-drive.ts';
+import { isOf } from './units.ts';
+
+export { isOf, unitsOf } from './units.ts';
 
 const byClass: { [C in PartClass]: (unit: Unit<PartOf<C>>) => Lowered } = {
   chassis,
@@ -55,49 +58,68 @@ const byClass: { [C in PartClass]: (unit: Unit<PartOf<C>>) => Lowered } = {
   'power-strip': powerStrip,
 };
 
-/** What one unit needs and offers, whatever else is on the list. */
-export const lower = (unit: Unit): Lowered =>
-  // The class picks the function for exactly that class; the type of the table does not say so of a union.
-  (byClass[unit.part.class] as (unit: Unit<Part>) => Lowered)(unit);
+const lowered = new WeakMap<Unit, Lowered>();
 
-/** The things on the bench, by class as a student meets them, then by part id; `n` counts within the class. */
-export function unitsOf(input: JudgeInput): Unit[] {
-  const order = new Map(partClasses.map((partClass, index) => [partClass, index]));
-  const sorted = [...input].sort(
-    (a, b) => (order.get(a.part.class) ?? 0) - (order.get(b.part.class) ?? 0) || byId(a.part.id, b.part.id),
-  );
-  const counts = new Map<PartClass, number>();
-  return sorted.flatMap(({ part, quantity }) =>
-    Array.from({ length: quantity }, (): Unit => {
-      const n = (counts.get(part.class) ?? 0) + 1;
-      counts.set(part.class, n);
-      return { id: `${part.class}-${n}`, part };
-    }),
-  );
+/** What one unit needs and offers, whatever else is on the list. The same unit gets the same needs, places and resources. */
+export function lower(unit: Unit): Lowered {
+  const known = lowered.get(unit);
+  if (known) return known;
+  // The class picks the function for exactly that class; the type of the table does not say so of a union.
+  const made = (byClass[unit.part.class] as (unit: Unit<Part>) => Lowered)(unit);
+  lowered.set(unit, made);
+  return made;
 }
 
-/** All units together. A board's own picture sockets are there only when a processor draws pictures. */
+/** All units together. */
 export function lowerAll(units: readonly Unit[]): Lowered {
+  return putTogether(lowerEach(units));
+}
+
+export function putTogether(each: readonly Lowered[]): Lowered {
   const all: Lowered = { needs: [], places: [], resources: [], unrecorded: [] };
-  const processors = units.filter(isOf('processor'));
-  const draws = processors.some(({ part }) => part.hasGraphics);
-  const unknown = draws ? [] : processors.filter(({ part }) => part.hasGraphics === undefined);
-  for (const unit of units) {
-    const { needs, places, resources, unrecorded } = lower(unit);
-    const isDark = isOf('motherboard')(unit) && !draws;
+  for (const { needs, places, resources, unrecorded } of each) {
     all.needs.push(...needs);
-    all.places.push(...(isDark ? places.filter(({ kind }) => kind !== 'picture') : places));
+    all.places.push(...places);
     all.resources.push(...resources);
-    all.unrecorded.push(...(isDark ? unrecorded.filter(({ kind }) => kind !== 'picture') : unrecorded));
-  }
-  if (units.some((unit) => isOf('motherboard')(unit) && unit.part.pictureSockets?.length !== 0)) {
-    const field = ({ id }: Unit) => ({ kind: 'picture', part: id, field: `${id}.hasGraphics`, of: 'places' }) as const;
-    all.unrecorded.push(...unknown.map(field));
+    all.unrecorded.push(...unrecorded);
   }
   return all;
 }
 
-export const isOf =
-  <C extends PartClass>(partClass: C) =>
-  (unit: Unit): unit is Unit<PartOf<C>> =>
-    unit.part.class === partClass;
+/**
+ * One by one, in order, and after them what is open for all. A board's own picture sockets are there only when a
+ * processor draws pictures; leads for the mains are counted only where the list holds a strip of sockets.
+ */
+export function lowerEach(units: readonly Unit[]): Lowered[] {
+  const processors = units.filter(isOf('processor'));
+  const draws = processors.some(({ part }) => part.hasGraphics);
+  const hasStrip = units.some(isOf('power-strip'));
+  const each = units.map((unit) => {
+    if (!hasStrip && hasMains.has(unit.part.class)) return withoutMains(lower(unit));
+    if (unit.part.class === 'cooler') return amongOthers(lower(unit), units);
+    return unit.part.class === 'motherboard' && !draws ? darkened(lower(unit)) : lower(unit);
+  });
+  const unknown = draws ? [] : processors.filter(({ part }) => part.hasGraphics === undefined);
+  if (unknown.length === 0) return each;
+  if (units.some((unit) => isOf('motherboard')(unit) && unit.part.pictureSockets?.length !== 0)) {
+    const field = ({ id }: Unit) => ({ kind: 'picture', part: id, field: `${id}.hasGraphics`, of: 'places' }) as const;
+    each.push({ needs: [], places: [], resources: [], unrecorded: unknown.map(field) });
+  }
+  return each;
+}
+
+const hasMains: ReadonlySet<PartClass> = new Set(['power-supply', 'monitor']);
+
+const dark = new WeakMap<Lowered, Lowered>();
+
+function darkened(board: Lowered): Lowered {
+  const known = dark.get(board);
+  if (known) return known;
+  const made = {
+    ...board,
+    places: board.places.filter(({ kind }) => kind !== 'picture'),
+    unrecorded: board.unrecorded.filter(({ kind }) => kind !== 'picture'),
+  };
+  dark.set(board, made);
+  return made;
+}

@@ -19,7 +19,7 @@ export const cooler = z.strictObject({
   soundDb: z.number().positive().max(100).optional(),
   /** With a radiator, the height above is that of the block on the processor. */
   radiator: z
-    .strictObject({ lengthMm: count, thicknessMm: mm, fanThicknessMm: mm, fanSizeMm: count, fans: count })
+    .strictObject({ lengthMm: count, thicknessMm: mm, fanThicknessMm: mm, fanSizeMm: count, fans: count.max(9) })
     .optional(),
   light: z.strictObject({ plug: lightPlug, milliamps: count }).optional(),
 });

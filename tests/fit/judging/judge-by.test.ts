@@ -442,8 +442,8 @@ describe('laws, for whatever a file may hold', () => {
     );
   });
 
-  test('one of each plain part has a place for everything', () => {
-    const each = Object.fromEntries(partClasses.map((partClass) => [partClass, {}]));
+  test('one of each plain part of a machine has a place for everything', () => {
+    const each = Object.fromEntries(partClasses.slice(0, 10).map((partClass) => [partClass, {}]));
     expect(report(each).left).toEqual([]);
     expect(report(each).overall).toBe('fits');
   });

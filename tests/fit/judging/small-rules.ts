@@ -120,7 +120,8 @@ export const load = budgetRule({
   id: 'test/load',
   title: 'The supply carries the load',
   budget: 'power',
-  judge({ used, limit }) {
+  judge({ used, limit, about }) {
+    if (about.length === 0) return doesNotApply;
     if (limit === undefined) return cannotTell('power-supply.ratedW');
     return used <= limit ? fits({ used, limit }) : doesNotFit({ used, limit });
   },
