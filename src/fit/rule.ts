@@ -5,7 +5,7 @@
  *
  * - `refuses`: words a test of the hookup. The test's name is the rule's id, so the search and the
  *   rule cannot differ. Runs once per joint of the kind (fits, cannot tell) and once per need left
- *   over that this test refused (does not fit).
+ *   over that this test refused (does not fit): as severe as the need left over, or a hazard where the rule is one.
  * - `left`: a need of this kind found no place though no test stood in its way: nothing offers one,
  *   all are taken, or a resource is spent. Runs for joined needs too (fits), and for needs and places
  *   whose number or amounts are not recorded (cannot tell).
@@ -113,6 +113,11 @@ export type LeftFacts = {
   /** For `spent`: what the resource holds and what was wanted from it in all. */
   capacity: number | null;
   wanted: number | null;
+  /** For `spent`: what ran out, by the last piece of its id: `irq-5`, `pos-8`. */
+  resource: string | null;
+  /** For `too-few-alike`: how many alike the place takes, and how many there are. */
+  fill: number | null;
+  alike: number | null;
   /** For `taken` and `spent`: names of the parts that hold what was wanted, each once. */
   holders: string[];
   /** For `absent`: name of the part that would offer the place and is itself without one. */
@@ -124,8 +129,11 @@ export type RefusesRule = Identity<MatingFacts> & {
 };
 export type LeftRule = Identity<LeftFacts> & {
   left: KindName;
-  /** A kind whose only test is the plug: the test bears this rule's id, and where it refuses every place the reason is `refused`. */
-  plugTest?: { need: 'plug'; place: 'plug' };
+  /**
+   * A kind whose only test is the plug, or the jumper block that a position belongs to: the test bears this rule's id,
+   * and where it refuses every place the reason is `refused`.
+   */
+  plugTest?: { need: 'plug'; place: 'plug' } | { need: 'block'; place: 'block' };
 };
 export type Fields = { [C in PartClass]?: readonly (keyof PartOf<C>)[] };
 type Read<J extends Fields> = {

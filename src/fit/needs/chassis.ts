@@ -1,6 +1,7 @@
 import type { PartOf } from '../../parts/part.ts';
 import type { KindName, Lowered, Need, Place, Resource, Unit, Unrecorded } from '../model.ts';
 import { panelUnits } from './amounts.ts';
+import { lightLead } from './lights.ts';
 import { cutOutsCounted, positionName, positionNames } from './motherboard.ts';
 import { namer } from './names.ts';
 
@@ -16,7 +17,11 @@ export function lower({ id, part }: Unit<Case>): Lowered {
   const rows = cutOuts === undefined ? [] : positionNames.map((position) => [position, [`${id}/${position}`]] as const);
   const panels = fanPanels(id, part, name);
   return {
-    needs: [...frontLeads(id, part, name), ...fittedFans(id, part, name)],
+    needs: [
+      ...frontLeads(id, part, name),
+      ...fittedFans(id, part, name),
+      ...(part.lights ?? []).map((light) => lightLead(name('light', light.id), id, light)),
+    ],
     places: [
       {
         id: `${id}/tray`,
@@ -33,15 +38,7 @@ export function lower({ id, part }: Unit<Case>): Lowered {
         rank: 0,
         attrs: { shape: part.supplyShape, lengthMm: part.supplyLengthMm },
       },
-      ...(part.driveBays ?? []).map(
-        (bay, rank): Place => ({
-          id: name('bay', bay.id),
-          part: id,
-          kind: 'drive-bay',
-          rank,
-          attrs: { bays: bay.sizes },
-        }),
-      ),
+      ...driveBays(id, part, name),
       ...panels.places,
     ],
     resources: [...cutOutResources(id, cutOuts), ...panels.resources],
@@ -58,11 +55,27 @@ const cutOutResources = (id: string, cutOuts: number | undefined): Resource[] =>
         capacity: n < cutOuts ? 2 : 0,
       }));
 
-/** A fitted fan holds its part of the panel. */
+/** Bays that share their room with the supply are filled after all others, so that it is kept free where it can be. */
+const besideSupply = 100;
+
+/** A bay takes every drive of its sizes where it records no lesser height or depth. */
+const driveBays = (id: string, { driveBays: bays = [] }: Case, name: ReturnType<typeof namer>): Place[] =>
+  bays.map(({ id: bay, sizes, heightMm, depthMm, supplyLengthMm }, index) => ({
+    id: name('bay', bay),
+    part: id,
+    kind: 'drive-bay',
+    rank: supplyLengthMm === undefined ? index : besideSupply + index,
+    attrs: { bays: sizes, heightMm: heightMm ?? null, depthMm: depthMm ?? null },
+  }));
+
+/** What a bay's place is called: `chassis-1/bay-2`. */
+export const bayPlace = (id: string, bay: string): string => namer(id)('bay', bay);
+
+/** A fitted fan holds its part of the panel. A radiator takes from the same row as fans. */
 function fanPanels(id: string, part: Case, name: ReturnType<typeof namer>) {
   const places: Place[] = [];
   const resources: Resource[] = [];
-  for (const { id: panel, sizesMm, units } of part.fanPanels ?? []) {
+  for (const { id: panel, sizesMm, units, radiatorsMm = [], depthMm, memoryHeightMm } of part.fanPanels ?? []) {
     const fitted = (part.fittedFans ?? []).filter((fan) => fan.panel === panel);
     const taken = fitted.reduce((sum, { sizeMm }) => sum + panelUnits(sizeMm), 0);
     const panelId = name('panel', panel);
@@ -75,6 +88,22 @@ function fanPanels(id: string, part: Case, name: ReturnType<typeof namer>) {
         kind: 'fan-mount',
         rank: places.length,
         attrs: { sizesMm },
+        meters: { panelUnits: [panelId] },
+      });
+    }
+    if (radiatorsMm.length > 0) {
+      places.push({
+        id: name('radiator', panel),
+        part: id,
+        kind: 'radiator-mount',
+        rank: places.length,
+        attrs: {
+          radiatorsMm,
+          depthMm,
+          // Over the memory at the top, before the end of a card at the front.
+          memoryHeightMm: panel === 'top' ? memoryHeightMm : null,
+          cardRoomMm: panel === 'front' && part.frontFansTakeCardRoom !== false ? part.cardLengthMm : null,
+        },
         meters: { panelUnits: [panelId] },
       });
     }
@@ -105,6 +134,7 @@ const lists: readonly [keyof Case, KindName, Unrecorded['of']][] = [
   ['cutOuts', 'expansion-slot', 'limits'],
   ['driveBays', 'drive-bay', 'places'],
   ['fanPanels', 'fan-mount', 'places'],
+  ['fanPanels', 'radiator-mount', 'places'],
   ['fittedFans', 'fan-header', 'needs'],
   ['frontLeads', 'front-panel', 'needs'],
 ];

@@ -1,9 +1,10 @@
 import type { PartOf } from '../../parts/part.ts';
 import type { Lowered, Unit } from '../model.ts';
 import { drawing, panelUnits } from './amounts.ts';
+import { lightLead } from './lights.ts';
 
 export function lower({ id, part }: Unit<PartOf<'fan'>>): Lowered {
-  const { sizeMm, pins, milliamps } = part;
+  const { sizeMm, pins, milliamps, light } = part;
   return {
     needs: [
       {
@@ -22,6 +23,7 @@ export function lower({ id, part }: Unit<PartOf<'fan'>>): Lowered {
         attrs: { pins },
         ...drawing('milliamps', milliamps),
       },
+      ...(light ? [lightLead(`${id}/light`, id, light)] : []),
     ],
     places: [],
     resources: [],

@@ -1,6 +1,13 @@
 import type { PartOf } from '../../parts/part.ts';
 import type { Lowered, Unit } from '../model.ts';
 
-export function lower(_unit: Unit<PartOf<'monitor-arm'>>): Lowered {
-  return { needs: [], places: [], resources: [], unrecorded: [] };
+/** The arm needs a monitor to carry. */
+export function lower({ id, part }: Unit<PartOf<'monitor-arm'>>): Lowered {
+  const { holesMm, carriesGrams } = part;
+  return {
+    needs: [{ id: `${id}/plate`, part: id, kind: 'monitor-mount', left: 'limit', attrs: { holesMm, carriesGrams } }],
+    places: [],
+    resources: [],
+    unrecorded: [],
+  };
 }

@@ -22,7 +22,7 @@ function edge(id: string, part: PartOf<'storage-drive'>): Need {
   };
 }
 
-const boxNeeds = (id: string, { build, milliwatts }: PartOf<'storage-drive'>): Need[] => [
+const boxNeeds = (id: string, { build, milliwatts, heightMm, lengthMm }: PartOf<'storage-drive'>): Need[] => [
   { id: `${id}/data`, part: id, kind: 'drive-data', left: 'blocker', attrs: { plug: 'sata' } },
   {
     id: `${id}/power`,
@@ -32,5 +32,5 @@ const boxNeeds = (id: string, { build, milliwatts }: PartOf<'storage-drive'>): N
     attrs: { plug: 'sata-power' },
     ...drawing('leadDeciwatts', milliwatts === undefined ? undefined : Math.ceil(milliwatts / 100)),
   },
-  { id: `${id}/bay`, part: id, kind: 'drive-bay', left: 'limit', attrs: { bay: build } },
+  { id: `${id}/bay`, part: id, kind: 'drive-bay', left: 'limit', attrs: { bay: build, heightMm, lengthMm } },
 ];
