@@ -19,6 +19,8 @@ export const showMBps = (megabytes: number): string => show(megabytes, 'MB/s');
 export const showGbitps = (megabits: number): string => showThousandths(megabits, 'Gbit/s');
 /** From milliamps, the unit the core counts in. */
 export const showAmps = (milliamps: number): string => showThousandths(milliamps, 'A');
+/** From grams. */
+export const showKg = (grams: number): string => showThousandths(grams, 'kg');
 /** From millivolts, the unit files count in. */
 export const showVolts = (millivolts: number): string => showThousandths(millivolts, 'V');
 

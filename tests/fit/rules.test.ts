@@ -1,7 +1,6 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { judgedTotals, totals } from '../../src/fit/budgets/index.ts';
 import { exampleList, verdictOf } from '../../src/fit/examples.ts';
 import { judgeBy } from '../../src/fit/judging/judge-by.ts';
 import { kinds } from '../../src/fit/kinds.ts';
@@ -143,16 +142,6 @@ describe('the list of rules', () => {
     const met = lists.flatMap((parts) => lowerAll(unitsOf(exampleList(parts))).needs.map(({ kind }) => kind));
     for (const kind of new Set(met)) {
       expect(rules.filter((rule) => 'left' in rule && rule.left === kind).length, kind).toBe(1);
-    }
-  });
-
-  test('a rule about a budget stands on one that every report holds, and a grave one on a total', () => {
-    const held = new Set(judgedTotals.map(({ name }) => name));
-    const onBudgets = rules.filter((rule) => 'budget' in rule);
-    expect(onBudgets.length).toBeGreaterThan(0);
-    for (const { id, budget, severity } of onBudgets) {
-      expect(held.has(budget), id).toBe(true);
-      if (severity === 'hazard' || severity === 'blocker') expect(totals.has(budget), id).toBe(true);
     }
   });
 

@@ -17,10 +17,10 @@ import { adder, type Total } from './total.ts';
 import { weight } from './weight.ts';
 
 /** What every fit report adds up, in this order. */
-export const judgedTotals: readonly Total[] = [power, heat, money, sustainedPower, excursion, ...rails];
+export const judgedTotals: readonly Total[] = [power, heat, money, sustainedPower, excursion, ...rails, weight];
 
 const byName = new Map<BudgetName, Total[]>();
-for (const total of [...judgedTotals, idlePower, memory, banksMemory, weight]) {
+for (const total of [...judgedTotals, idlePower, memory, banksMemory]) {
   byName.set(total.name, [...(byName.get(total.name) ?? []), total]);
 }
 

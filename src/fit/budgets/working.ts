@@ -16,7 +16,7 @@ import { idlePower } from './power.ts';
 import { soundBudget } from './sound.ts';
 import { budgetOf } from './total.ts';
 import { wallBudgets } from './wall.ts';
-import { monitorWeights, weight } from './weight.ts';
+import { monitorWeights } from './weight.ts';
 
 /**
  * Those of the fit report first, in its order, then the others. It finds the hookup anew, so it costs what judging
@@ -40,7 +40,6 @@ export function workingOf(input: JudgeInput, brief: JudgeBrief, kinds: Kinds): B
     banksBudget(bench),
     ...bandwidthBudgets(bench),
     footprintBudget(bench),
-    budgetOf(weight, units, brief),
     ...monitorWeights(units),
   ];
   return [...judged, ...more.filter((budget) => budget !== undefined)];

@@ -55,6 +55,7 @@ import { casePresent } from './mounting/case-present.ts';
 import { driveBay } from './mounting/drive-bay.ts';
 import { fanPlaceFree } from './mounting/fan-place-free.ts';
 import { fanSize } from './mounting/fan-size.ts';
+import { lifting } from './mounting/lifting.ts';
 import { supplyBay } from './mounting/supply-bay.ts';
 import { supplyShape } from './mounting/supply-shape.ts';
 import { boardLead } from './power/board-lead.ts';
@@ -150,6 +151,7 @@ export const rules: readonly Rule[] = [
   systemStorage,
   systemDiskSize,
   instructionLevel,
+  lifting,
   classForHome,
   ownAuthorisation,
   builtForSale,

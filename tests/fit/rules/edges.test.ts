@@ -3,10 +3,11 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { exampleList, verdictOf } from '../../../src/fit/examples.ts';
 import { judge } from '../../../src/fit/judge.ts';
-import type { ExampleParts } from '../../../src/fit/rule.ts';
+import type { ExampleParts, JudgeBrief } from '../../../src/fit/rule.ts';
 import { sayFinding } from '../../../src/fit/say.ts';
 
-const verdict = (id: string, parts: ExampleParts) => verdictOf(judge(exampleList(parts)), id);
+const verdict = (id: string, parts: ExampleParts, brief?: JudgeBrief) =>
+  verdictOf(judge(exampleList(parts), brief), id);
 const finding = (id: string, parts: ExampleParts) =>
   judge(exampleList(parts)).findings.find((one) => one.rule === id && one.verdict === 'does-not-fit');
 
@@ -336,5 +337,228 @@ describe('firmware', () => {
         },
       }),
     ).toBe('fits');
+  });
+});
+
+describe('what an operating system asks', () => {
+  test('memory that has no slot counts for nothing', () => {
+    const parts = (generation: 'ddr4' | 'ddr5'): ExampleParts => ({
+      'memory-module': [
+        { capacityGb: 4, generation: 'ddr5' },
+        { capacityGb: 4, generation },
+      ],
+      motherboard: {},
+      'operating-system': { memoryMb: 8192 },
+    });
+    expect(verdict('firmware/system-memory', parts('ddr5'))).toBe('fits');
+    expect(verdict('firmware/system-memory', parts('ddr4'))).toBe('does-not-fit');
+  });
+
+  test('a size that cannot decide is not asked for', () => {
+    const parts = (memoryMb: number): ExampleParts => ({
+      'memory-module': [{ capacityGb: 8 }, { capacityGb: undefined }],
+      motherboard: {},
+      'operating-system': { memoryMb },
+    });
+    expect(verdict('firmware/system-memory', parts(8192))).toBe('fits');
+    expect(verdict('firmware/system-memory', parts(8193))).toBe('cannot-tell');
+  });
+
+  test('the drive with room for it may be any of them, and one without a port is none', () => {
+    const parts = (sataPorts: number): ExampleParts => ({
+      'storage-drive': [{ capacityGb: 32 }, { build: '2.5', capacityGb: 64 }],
+      motherboard: { sataPorts },
+      'operating-system': { storageMb: 64_000 },
+    });
+    expect(verdict('firmware/system-storage', parts(1))).toBe('fits');
+    expect(verdict('firmware/system-storage', parts(0))).toBe('does-not-fit');
+  });
+
+  test('each level is its own: a processor that runs level 3 but does not list level 2 is not said to', () => {
+    const parts: ExampleParts = {
+      processor: { levels: ['x86-64-v3'] },
+      'operating-system': { level: 'x86-64-v2' },
+    };
+    expect(verdict('firmware/instruction-level', parts)).toBe('does-not-fit');
+  });
+});
+
+describe('what a machine starts from', () => {
+  test('sectors of 4,096 bytes reach eight times as far: 17,592 GB and no more', () => {
+    const parts = (capacityGb: number): ExampleParts => ({
+      'storage-drive': { capacityGb, sectorBytes: 4096 },
+      motherboard: { firmware: { shipped: 5, knows: [], bootModes: ['bios'] } },
+    });
+    expect(verdict('storage/partition-table', parts(17_592))).toBe('fits');
+    expect(verdict('storage/partition-table', parts(17_593))).toBe('does-not-fit');
+  });
+
+  test('beyond what any sector reaches the size of the sectors is not asked for', () => {
+    const parts = (capacityGb: number): ExampleParts => ({
+      'storage-drive': { capacityGb, sectorBytes: undefined },
+      motherboard: { firmware: { shipped: 5, knows: [], bootModes: ['bios'] } },
+    });
+    expect(verdict('storage/partition-table', parts(17_592))).toBe('cannot-tell');
+    expect(verdict('storage/partition-table', parts(17_593))).toBe('does-not-fit');
+  });
+
+  test('a small drive asks nothing of the boot mode', () => {
+    const parts: ExampleParts = {
+      'storage-drive': { capacityGb: 2199, sectorBytes: undefined },
+      motherboard: { firmware: undefined },
+    };
+    expect(verdict('storage/partition-table', parts)).toBe('fits');
+  });
+
+  test('a module that speaks SATA is no drive over PCIe', () => {
+    const parts = (link: 'pcie' | 'sata'): ExampleParts => ({
+      'storage-drive': { build: 'm2', link },
+      motherboard: { firmware: { shipped: 5, knows: [], bootsFrom: ['nvme'] } },
+    });
+    expect(verdict('storage/boot-drive', parts('pcie'))).toBe('fits');
+    expect(verdict('storage/boot-drive', parts('sata'))).toBe('does-not-fit');
+  });
+
+  test('of the ports that two slots switch off each is named once', () => {
+    const slot = { key: 'm', lengthsMm: [80], links: ['pcie'], lanes: 4, generation: 4 } as const;
+    const parts: ExampleParts = {
+      'storage-drive': [{}, {}],
+      motherboard: {
+        sataPorts: 4,
+        moduleSlots: [
+          { id: 'm2-1', ...slot, lengthsMm: [80], links: ['pcie'], switchesOff: ['sata-4'] },
+          { id: 'm2-2', ...slot, lengthsMm: [80], links: ['pcie'], switchesOff: ['sata-3'] },
+        ],
+      },
+    };
+    expect(finding('storage/module-shares-port', parts)?.facts).toMatchObject({ off: ['3', '4'], on: ['1', '2'] });
+  });
+});
+
+describe('pictures through adapters', () => {
+  const through = (megabits: number): ExampleParts => ({
+    monitor: {
+      widthPx: 3840,
+      heightPx: 2160,
+      refreshHz: 60,
+      bitsPerColour: 8,
+      sockets: [{ id: 'dp-1', plug: 'displayport', megabits: 17_280 }],
+    },
+    adapter: {
+      form: 'adapter',
+      ins: [
+        {
+          id: 'in',
+          kind: 'picture',
+          attrs: { plugs: ['hdmi'], signals: null, dualMode: null },
+          carries: ['pictureMbps'],
+        },
+      ],
+      outs: [{ id: 'out', kind: 'picture', attrs: { plug: 'displayport', signal: null, megabits: 17_280 } }],
+    },
+    'graphics-card': { outputs: [{ id: 'hdmi-1', plug: 'hdmi', megabits }] },
+    motherboard: { pictureSockets: [] },
+  });
+
+  test('what the picture wants is counted at the socket of the machine: 12,543 Mbit/s for 3840 by 2160 at 60 Hz', () => {
+    expect(verdict('display/picture-mode', through(12_543))).toBe('fits');
+    expect(verdict('display/picture-mode', through(12_542))).toBe('does-not-fit');
+  });
+
+  test('a monitor behind an adapter takes a head as well', () => {
+    const parts = (heads: number): ExampleParts => ({
+      ...through(14_400),
+      monitor: [{}, { sockets: [{ id: 'dp-1', plug: 'displayport', megabits: 17_280 }] }],
+      'graphics-card': {
+        heads,
+        outputs: [
+          { id: 'hdmi-1', plug: 'hdmi', megabits: 14_400 },
+          { id: 'hdmi-2', plug: 'hdmi', megabits: 14_400 },
+        ],
+      },
+    });
+    expect(verdict('display/heads', parts(2))).toBe('fits');
+    expect(verdict('display/picture-socket', parts(2))).toBe('fits');
+    expect(verdict('display/picture-socket', parts(1))).toBe('does-not-fit');
+  });
+
+  test('a second monitor on the outlet of the first needs no second socket', () => {
+    const parts = (passesOn: boolean): ExampleParts => ({
+      monitor: [
+        {
+          sockets: [{ id: 'dp-1', plug: 'displayport', megabits: 17_280 }],
+          ...(passesOn ? { passesOn: { plug: 'displayport', megabits: 17_280 } } : {}),
+        },
+        { sockets: [{ id: 'dp-1', plug: 'displayport', megabits: 17_280 }] },
+      ],
+      'graphics-card': { heads: 2, outputs: [{ id: 'dp-1', plug: 'displayport', megabits: 25_920 }] },
+      motherboard: { pictureSockets: [] },
+    });
+    expect(verdict('display/picture-socket', parts(true))).toBe('fits');
+    expect(verdict('display/heads', parts(true))).toBe('fits');
+    expect(verdict('display/picture-socket', parts(false))).toBe('does-not-fit');
+  });
+
+  test('both pictures go through the one socket, and together they may be too much', () => {
+    const parts = (megabits: number): ExampleParts => ({
+      monitor: [
+        {
+          sockets: [{ id: 'dp-1', plug: 'displayport', megabits: 17_280 }],
+          passesOn: { plug: 'displayport', megabits: 17_280 },
+        },
+        { sockets: [{ id: 'dp-1', plug: 'displayport', megabits: 17_280 }] },
+      ],
+      'graphics-card': { outputs: [{ id: 'dp-1', plug: 'displayport', megabits }] },
+      motherboard: { pictureSockets: [] },
+    });
+    // 1920 by 1080 at 60 Hz in eight bits is 133,320 kHz × 24: 3,200 Mbit/s, so two are 6,400.
+    expect(verdict('display/picture-mode', parts(6400))).toBe('fits');
+    expect(verdict('display/picture-mode', parts(6399))).toBe('does-not-fit');
+  });
+});
+
+describe('emissions', () => {
+  test('in a home one part of class A is told, though the class of another is not recorded', () => {
+    const parts: ExampleParts = { motherboard: {}, 'graphics-card': { emissionClass: 'a' } };
+    expect(verdict('emissions/class-for-home', parts, { usedAt: 'home' })).toBe('does-not-fit');
+  });
+
+  test('nothing about emissions is ever graver than a note, and each says to check the rules', () => {
+    const parts: ExampleParts = {
+      motherboard: { emissionClass: 'a', isAuthorised: false },
+      'power-supply': { emissionClass: 'a', isAuthorised: false },
+    };
+    const told = judge(exampleList(parts), { usedAt: 'home', forSale: true }).findings.filter(({ rule }) =>
+      rule.startsWith('emissions/'),
+    );
+    expect(told.map(({ rule, severity }) => [rule, severity])).toEqual([
+      ['emissions/built-for-sale', 'note'],
+      ['emissions/class-for-home', 'note'],
+      ['emissions/own-authorisation', 'note'],
+    ]);
+    for (const one of told) expect(sayFinding(one).remedy).toContain('check the rules where you live');
+  });
+});
+
+describe('lanes that are shared', () => {
+  const parts = (lanes: number, second: boolean): ExampleParts => ({
+    'graphics-card': { lanes, slotsThick: 1 },
+    ...(second ? { 'expansion-card': { lanes: 4, slotsThick: 1, lengthMm: 150 } } : {}),
+    motherboard: {
+      expansionSlots: [
+        { id: 'x16-1', position: 1, lengthLanes: 16, lanes: 16, generation: 4, shares: { slot: 'x4-1', lanes: 8 } },
+        { id: 'x4-1', position: 3, lengthLanes: 4, lanes: 4, generation: 4 },
+      ],
+    },
+  });
+
+  test('a card of eight lanes loses none, one of sixteen loses eight, and only while the other slot is used', () => {
+    expect(verdict('expansion/lane-sharing', parts(8, true))).toBe('fits');
+    expect(verdict('expansion/lane-sharing', parts(16, true))).toBe('does-not-fit');
+    expect(verdict('expansion/lane-sharing', parts(16, false))).toBe('does-not-apply');
+  });
+
+  test('the loss is told once', () => {
+    expect(verdict('expansion/link-width', parts(16, true))).toBe('fits');
   });
 });
