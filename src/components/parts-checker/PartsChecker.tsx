@@ -16,10 +16,11 @@ import { HandIn } from './HandIn.tsx';
 import { drawerName, inDrawer } from './list.ts';
 import { showEuro } from './money.ts';
 import { Notes, noteId } from './Notes.tsx';
-import { Rulers } from './Rulers.tsx';
+import { Rulers, shownBudgets } from './Rulers.tsx';
 import type { WholeVerdict } from './sort-findings.ts';
 import { type Checker, openChecker, type View } from './store.ts';
 import { useWidth } from './use-width.ts';
+import { Working } from './Working.tsx';
 
 /** Under this width a drawing shows one view at a time, without a frame. */
 const bothFrom = 460;
@@ -207,6 +208,7 @@ function Sheet({ checker }: { checker: Checker }) {
       <section class="checker-rulers" aria-label="Rulers">
         <h2 class="checker-rulers-title">Rulers</h2>
         <Rulers report={checker.report.value} />
+        <Working checker={checker} />
       </section>
 
       <div class="checker-end">
@@ -270,7 +272,7 @@ const dockNames: Record<View, string> = { drawing: 'Drawing', notes: 'Notes', dr
 function dockSays(checker: Checker, view: View): string {
   if (view === 'drawing') return '2 views';
   if (view === 'notes') return String(checker.notes.value.length);
-  if (view === 'rulers') return String(checker.report.value.budgets.length);
+  if (view === 'rulers') return String(shownBudgets(checker.report.value).length);
   const filled = checker.drawers.filter((drawer) => inDrawer(drawer, checker.list.value).length > 0).length;
   return `${filled} of ${checker.drawers.length}`;
 }

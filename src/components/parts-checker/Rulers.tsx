@@ -4,9 +4,16 @@ import { showNumber } from '../../units/money.ts';
 import { Ruler } from '../ruler/Ruler.tsx';
 import { showEuro } from './money.ts';
 
+/** The budgets that are drawn as rulers; the others stand in the working. */
+export const shownBudgets = ({ budgets }: FitReport): Shown[] => budgets.filter(isShown);
+
 export function Rulers({ report }: { report: FitReport }) {
   return (
-    <>{report.budgets.map((budget) => (isShown(budget) ? <Ruler key={budget.name} {...rulerOf(budget)} /> : null))}</>
+    <>
+      {shownBudgets(report).map((budget) => (
+        <Ruler key={budget.name} {...rulerOf(budget)} />
+      ))}
+    </>
   );
 }
 

@@ -55,7 +55,7 @@ function wallBudget(supply: Unit<PartOf<'power-supply'>>, given: Budget, units: 
     ratedW === undefined || efficiency === undefined
       ? undefined
       : efficiencyAt(efficiency, given.used, deciwatts(ratedW));
-  const working: WorkingLine[] = [{ unit: supply.id, amount: given.used, field: 'sustained-power' }];
+  const working: WorkingLine[] = [{ unit: supply.id, amount: given.used, field: 'given' }];
   if (point) {
     working.push({ unit: supply.id, amount: fromWall(given.used, point) - given.used, field: 'loss' });
     working.push({
