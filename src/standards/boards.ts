@@ -26,6 +26,7 @@ export const formFactors = {
     source: 'mini-itx-addendum',
   },
   // The hole letters of these three are not published in the documents at hand; a board's own file may list them.
+  // How many slots they have is from memory.
   'full-at': { name: 'full AT', widthMm: 305, depthMm: 330, slots: 8, holes: [], source: 'board-outlines' },
   'baby-at': { name: 'baby AT', widthMm: 216, depthMm: 330, slots: 8, holes: [], source: 'board-outlines' },
   lpx: { name: 'LPX', widthMm: 330, depthMm: 229, slots: 3, holes: [], source: 'board-outlines' },

@@ -6,6 +6,7 @@ import { describe, expect, it } from 'vitest';
 import {
   atDistance,
   conductedLimit,
+  conductedLimits,
   decibels,
   type EmissionClass,
   europeanRadiatedLimits,
@@ -46,6 +47,15 @@ describe('radiated limits', () => {
   it.each(edges)('class %s at the edge of %d MHz is the tighter %d µV/m', (emission, megahertz, microvolts) => {
     expect(radiatedLimit(emission, megahertz)).toBe(microvolts);
   });
+
+  it.each(['a', 'b'] as const)(
+    'class %s has bands that meet at 88, 216 and 960 MHz, from 30 upwards (15.109)',
+    (emission) => {
+      const { bands } = radiatedLimits[emission];
+      expect(bands.map((band) => band.fromMHz)).toEqual([30, 88, 216, 960]);
+      expect(bands.map((band) => band.toMHz)).toEqual([88, 216, 960, Number.POSITIVE_INFINITY]);
+    },
+  );
 
   it('are measured at 3 m for class B and at 10 m for class A, and begin at 30 MHz', () => {
     expect([radiatedLimits.b.atM, radiatedLimits.a.atM]).toEqual([3, 10]);
@@ -99,6 +109,23 @@ describe('conducted limits', () => {
 
   it.each(slope)('%s: class B at %d MHz is %d dB', (_id, megahertz, level) => {
     expect(conductedLimit('b', 'quasiPeak', megahertz)).toBeCloseTo(level, 2);
+  });
+
+  it.each(['a', 'b'] as const)('class %s has bands that meet at 0.5 and 5 MHz (EMC-022 to EMC-027)', (emission) => {
+    const { bands } = conductedLimits[emission];
+    expect(bands.map((band) => [band.fromMHz, band.toMHz])).toEqual([
+      [0.15, 0.5],
+      [0.5, 5],
+      [5, 30],
+    ]);
+  });
+
+  it('began at 450 kHz and stepped at 1.705 MHz before 2002 (EMC-034, EMC-036)', () => {
+    expect(olderConductedLimits.a.map((band) => [band.fromMHz, band.toMHz])).toEqual([
+      [0.45, 1.705],
+      [1.705, 30],
+    ]);
+    expect(olderConductedLimits.b.map((band) => [band.fromMHz, band.toMHz])).toEqual([[0.45, 30]]);
   });
 
   it('are asked from 0.15 to 30 MHz', () => {

@@ -65,6 +65,10 @@ describe('formats of diskettes', () => {
     expect(disketteBytes('3.5-1440')).toBe(1_474_560);
   });
 
+  it('has 750 oersted or more on the disk of 2.88 M (06-floppy-formats: about 750 to 1200)', () => {
+    expect(disketteFormats['3.5-2880'].oersteds).toBe(750);
+  });
+
   it('has 600 and 700 oersted on the two 3.5 inch disks, so close that the wrong one seems to work (FLO-025)', () => {
     expect([disketteFormats['3.5-720'].oersteds, disketteFormats['3.5-1440'].oersteds]).toEqual([600, 700]);
   });

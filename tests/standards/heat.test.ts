@@ -154,6 +154,10 @@ describe('sound', () => {
     expect(Math.abs((soundSumDb(levels) ?? 0) - together)).toBeLessThanOrEqual(within);
   });
 
+  it('is the level itself for one source', () => {
+    expect(soundSumDb([32])).toBeCloseTo(32, 10);
+  });
+
   it('has no level of nothing', () => {
     expect(soundSumDb([])).toBeUndefined();
   });

@@ -103,6 +103,19 @@ describe('picture links', () => {
     expect(Math.abs(pictureLinks[link].megabits / 1000 - gigabits)).toBeLessThanOrEqual(0.005);
   });
 
+  it.each(links.filter(([, link]) => !link.includes('uhbr')))(
+    '%s: %s is printed to its last figure',
+    (_id, link, gigabits) => {
+      expect(pictureLinks[link].megabits).toBe(Math.round(gigabits * 1000));
+    },
+  );
+
+  it('keeps 96.71 % of four lanes of 10, 13.5 and 20 Gbit/s, cut off to whole megabits (DSP-005, DSP-007, DSP-009)', () => {
+    expect(pictureLinks['dp-uhbr10'].megabits).toBe(Math.floor(10_000 * 4 * 0.9671));
+    expect(pictureLinks['dp-uhbr13.5'].megabits).toBe(Math.floor(13_500 * 4 * 0.9671));
+    expect(pictureLinks['dp-uhbr20'].megabits).toBe(Math.floor(20_000 * 4 * 0.9671));
+  });
+
   it.each(bareLineCodes)('%s: %s carries less than its bare line code', (_id, link, gigabits) => {
     expect(pictureLinks[link].megabits / 1000).toBeLessThan(gigabits - 0.05);
   });
