@@ -15,6 +15,3 @@ export function recommendedKg(reachCm: number, heightCm: number, travelCm: numbe
   const travel = 0.82 + 4.5 / Math.max(25, travelCm);
   return liftingConstant.kg * reach * height * travel;
 }
-
-/** Close to the body at waist height, as another office gives it, for most men and most women. From memory. */
-export const otherLiftingGuide = { mostMenKg: 25, mostWomenKg: 16, source: 'from-memory' } as const;

@@ -1,5 +1,5 @@
 // EMC-054: lifting equation, metric and US constants (basis: read). EMC-055: a worked example in US units (basis: read).
-// EMC-056: the product of its multipliers (basis: computed). The other office's guide is from memory (EMC-057): not tested.
+// EMC-056: the product of its multipliers (basis: computed). Another office's guide is from memory (EMC-057) and not kept.
 import { describe, expect, it } from 'vitest';
 import { liftingConstant, recommendedKg } from '../../src/standards/lifting.ts';
 
