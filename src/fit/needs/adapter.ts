@@ -82,7 +82,7 @@ export function lower({ id, part }: Unit<Adapter>): Lowered {
 
 /** Whatever shows the picture in the end takes a head of the machine; a passive adapter looks for a dual-mode socket. */
 const pictureEnd = (attrs: End['attrs'], draws: End['draws'], carries: End['carries']): Partial<Need> => ({
-  carries: [...(carries ?? []), 'heads'],
+  carries: [...new Set([...(carries ?? []), 'heads'])],
   ...(attrs['dualMode'] === true ? { draws: { ...draws, dualMode: 1 } } : {}),
 });
 
