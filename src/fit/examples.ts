@@ -20,6 +20,9 @@ const parts: { readonly [C in PartClass]: PartOf<C> } = {
     depthMm: 420,
     widthMm: 210,
     formFactors: ['atx', 'micro-atx', 'mini-itx'],
+    standoffs: ['B', 'C', 'F', 'H', 'J', 'L', 'M', 'R', 'S'],
+    standoffsMove: true,
+    standoffScrew: '6-32',
     cutOuts: 7,
     coolerHeightMm: 160,
     cardLengthMm: 320,
@@ -86,6 +89,12 @@ const parts: { readonly [C in PartClass]: PartOf<C> } = {
       { id: 'case-3', pins: 4, milliamps: 1000 },
     ],
     frontPins: ['power-button', 'usb-2', 'usb-3', 'hd-audio'],
+    coprocessorSocket: null,
+    inputSockets: [
+      { id: 'usb-1', plug: 'usb-a', for: ['keyboard', 'pointer'] },
+      { id: 'usb-2', plug: 'usb-a', for: ['keyboard', 'pointer'] },
+    ],
+    lightPins: [{ id: 'light-1', plug: 'light-5v-3', milliamps: 3000 }],
     pictureSockets: [
       { id: 'hdmi-1', plug: 'hdmi', megabits: 14_400 },
       { id: 'displayport-1', plug: 'displayport', megabits: 25_920 },
@@ -291,6 +300,7 @@ const vintage: { readonly [C in PartClass]?: PartOf<C> } = {
     cardLengthMm: 340,
     cardHeightMm: 122,
     supplyShape: 'baby-at',
+    supplyLengthMm: 160,
     supplyPlace: 'top',
     driveBays: [
       { id: 'bay-1', sizes: ['5.25'] },
@@ -400,6 +410,7 @@ const vintage: { readonly [C in PartClass]?: PartOf<C> } = {
     level: 'x86-16',
     memoryMb: 1,
     storageMb: 10,
+    needsSecurityModule: false,
     comesOn: '3.5-1440',
     drivers: [],
   },

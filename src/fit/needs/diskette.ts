@@ -1,6 +1,7 @@
 import type { PartOf } from '../../parts/part.ts';
 import type { Lowered, Unit } from '../model.ts';
 
-export function lower(_unit: Unit<PartOf<'diskette'>>): Lowered {
+/** Diskettes are joined to nothing; what reads them is for the rules to say. */
+export function lower(_: Unit<PartOf<'diskette'>>): Lowered {
   return { needs: [], places: [], resources: [], unrecorded: [] };
 }

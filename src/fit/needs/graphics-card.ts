@@ -1,6 +1,6 @@
 import type { PartOf } from '../../parts/part.ts';
 import { plugRatings } from '../../standards/plugs.ts';
-import type { Lowered, Need, Unit, Unrecorded } from '../model.ts';
+import type { Lowered, Need, Place, Resource, Unit, Unrecorded } from '../model.ts';
 import { deciwatts, halfSlots, linkMBps } from './amounts.ts';
 import { namer } from './names.ts';
 import { pictureSocket } from './picture-sockets.ts';
@@ -16,7 +16,7 @@ export function lower({ id, part }: Unit<Card>): Lowered {
     part: id,
     kind: 'expansion-slot',
     left: 'blocker',
-    attrs: { lanes, generation },
+    attrs: { bus: 'pcie', lanes, generation },
     draws: {
       ...(busMBps === undefined ? {} : { busMBps }),
       ...(slotsThick === undefined ? {} : { halfSlots: halfSlots(slotsThick) }),
@@ -30,13 +30,15 @@ export function lower({ id, part }: Unit<Card>): Lowered {
       part: id,
       kind: 'card-power',
       left: 'blocker',
-      attrs: { plug },
+      attrs: { plug, drawsW: plug === '12v-2x6' ? part.sustainedW : null },
       ...(draw === undefined ? {} : { draws: { leadDeciwatts: draw } }),
     };
   });
+  const heads: Resource[] = part.heads === undefined ? [] : [{ id: `${id}/heads`, capacity: part.heads }];
+  const withHeads = ({ meters }: Place) => ({ meters: { ...meters, ...(heads[0] ? { heads: [heads[0].id] } : {}) } });
   const sockets = (outputs ?? []).map((output, rank) => {
     const { place, resources } = pictureSocket(name('output', output.id), id, rank, output);
-    return { place: { ...place, after: [edge.id] }, resources };
+    return { place: { ...place, ...withHeads(place), after: [edge.id] }, resources };
   });
   const unrecorded: Unrecorded[] = [];
   if (slotsThick === undefined)
@@ -46,7 +48,7 @@ export function lower({ id, part }: Unit<Card>): Lowered {
   return {
     needs: [edge, ...power],
     places: sockets.map(({ place }) => place),
-    resources: sockets.flatMap(({ resources }) => resources),
+    resources: [...heads, ...sockets.flatMap(({ resources }) => resources)],
     unrecorded,
   };
 }

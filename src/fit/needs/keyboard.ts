@@ -1,6 +1,11 @@
 import type { PartOf } from '../../parts/part.ts';
 import type { Lowered, Unit } from '../model.ts';
 
-export function lower(_unit: Unit<PartOf<'keyboard'>>): Lowered {
-  return { needs: [], places: [], resources: [], unrecorded: [] };
+export function lower({ id, part }: Unit<PartOf<'keyboard'>>): Lowered {
+  return {
+    needs: [{ id: `${id}/lead`, part: id, kind: 'keyboard', left: 'limit', attrs: { plug: part.plug } }],
+    places: [],
+    resources: [],
+    unrecorded: [],
+  };
 }

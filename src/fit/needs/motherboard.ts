@@ -1,6 +1,7 @@
 import type { PartOf } from '../../parts/part.ts';
 import type { KindName, Lowered, Need, Place, Resource, Unit, Unrecorded } from '../model.ts';
 import { linkMBps } from './amounts.ts';
+import { olderOffers, olderUnrecorded } from './motherboard-older.ts';
 import { namer } from './names.ts';
 import { pictureSocket } from './picture-sockets.ts';
 import { kindOfPlug } from './power-supply.ts';
@@ -41,16 +42,31 @@ export function lower({ id, part }: Unit<Board>): Lowered {
     fanHeaders(id, part, name),
     frontPins(id, part, name),
     pictureSockets(id, part, name),
+    lightPins(id, part, name),
+    olderOffers(id, part, mount, name, (position) => `${id}/${positionName(position)}`),
   ];
   return {
     needs: [mount, ...powerNeeds(id, part)],
     places: [
-      { id: `${id}/socket`, part: id, kind: 'processor-socket', rank: 0, attrs: { socket: part.socket } },
-      { id: `${id}/cooler-mount`, part: id, kind: 'cooler-mount', rank: 0, attrs: { mountings: part.coolerMountings } },
+      {
+        id: `${id}/socket`,
+        part: id,
+        kind: 'processor-socket',
+        rank: 0,
+        attrs: { socket: part.socket, boardSocket: part.socket },
+      },
+      {
+        id: `${id}/cooler-mount`,
+        part: id,
+        kind: 'cooler-mount',
+        rank: 0,
+        // A bracket sold apart stands on the board's mounting and takes any cooler; the bare board does not.
+        attrs: { mountings: part.coolerMountings, bare: part.coolerMountings },
+      },
       ...offers.flatMap(({ places }) => places),
     ],
     resources: offers.flatMap(({ resources }) => resources),
-    unrecorded: unrecorded(id, part),
+    unrecorded: olderUnrecorded(id, part, unrecorded(id, part)),
   };
 }
 
@@ -81,24 +97,51 @@ function expansionSlots(id: string, { expansionSlots: slots = [] }: Board, mount
   const places: Place[] = [];
   const resources: Resource[] = [];
   const covered = new Set<string>();
-  for (const [rank, { id: slot, position, lengthLanes, lanes, generation }] of slots.entries()) {
-    const placeId = name('expansion-slot', slot);
-    const bus: Resource[] = link(placeId, linkMBps(lanes, generation));
+  for (const [rank, slot] of slots.entries()) {
+    const { position, lengthLanes, generation } = slot;
+    const placeId = name('expansion-slot', slot.id);
     const row = [...new Set(Array.from({ length: cutOutsCovered }, (_, n) => positionName(position + n)))];
     for (const cutOut of row) covered.add(cutOut);
-    resources.push(...bus);
-    places.push({
-      id: placeId,
-      part: id,
-      kind: 'expansion-slot',
-      rank,
-      attrs: { lengthLanes, lanes, generation },
-      meters: { ...busMeter(bus), halfSlots: row.map((cutOut) => `${id}/${cutOut}`) },
-      after: [mount.id],
-    });
+    const off = slots.flatMap(({ id: other, shares }) => (shares?.slot === slot.id ? [fullUse(other)] : []));
+    for (const { way, lanes, draws } of waysOf(slot)) {
+      const bus = link(way === undefined ? placeId : `${placeId}-${way}`, linkMBps(lanes, generation));
+      const drawn = [...off, ...draws];
+      resources.push(...bus);
+      places.push({
+        id: placeId,
+        ...(way === undefined ? {} : { way }),
+        part: id,
+        kind: 'expansion-slot',
+        rank,
+        attrs: { bus: 'pcie', lengthLanes, lanes, generation },
+        meters: {
+          ...busMeter(bus),
+          halfSlots: row.map((cutOut) => `${id}/${cutOut}`),
+          ...Object.fromEntries(drawn.map((use) => [use, [`${id}/${use}`]])),
+        },
+        ...(drawn.length > 0 ? { draws: Object.fromEntries(drawn.map((use) => [use, 1])) } : {}),
+        after: [mount.id],
+      });
+    }
+    if (slot.shares) resources.push({ id: `${id}/${fullUse(slot.id)}`, capacity: 1 });
   }
   resources.push(...[...covered].map((cutOut) => ({ id: `${id}/${cutOut}`, capacity: 2 })));
   return { places, resources };
+}
+
+type Slot = NonNullable<Board['expansionSlots']>[number];
+
+/** What an expansion slot's place is called. */
+export const slotPlace = (id: string, slot: string): string => namer(id)('expansion-slot', slot);
+
+/** Either the slot has all its lanes, or the slot it shares them with is used. */
+const fullUse = (slot: string): string => `all-lanes-of-${slot}`;
+
+/** A slot that shares its lanes is used with all of them, or with those it keeps, which may be none. */
+function waysOf({ id, lanes, shares }: Slot): { way?: string; lanes: number; draws: string[] }[] {
+  if (!shares) return [{ lanes, draws: [] }];
+  const full = { way: 'full', lanes, draws: [fullUse(id)] };
+  return shares.lanes === 0 ? [full] : [full, { way: 'shared', lanes: shares.lanes, draws: [] }];
 }
 
 const link = (placeId: string, capacity: number | undefined): Resource[] =>
@@ -171,6 +214,23 @@ function pictureSockets(id: string, { pictureSockets: sockets = [] }: Board, nam
   return { places: offers.map(({ place }) => place), resources: offers.flatMap(({ resources }) => resources) };
 }
 
+function lightPins(id: string, { lightPins: pins = [] }: Board, name: Named): Offer {
+  const resources: Resource[] = [];
+  const places = pins.map(({ id: header, plug, milliamps }, rank): Place => {
+    const placeId = name('light', header);
+    resources.push({ id: `${placeId}-milliamps`, capacity: milliamps });
+    return {
+      id: placeId,
+      part: id,
+      kind: 'light-header',
+      rank,
+      attrs: { plug },
+      meters: { milliamps: [`${placeId}-milliamps`] },
+    };
+  });
+  return { places, resources };
+}
+
 /** The first socket for a processor lead must be served; the others are for heavy loads, or for cards and drives. */
 function powerNeeds(id: string, { powerSockets = [] }: Board): Need[] {
   let served = false;
@@ -190,6 +250,7 @@ const places: readonly [keyof Board, KindName][] = [
   ['fanHeaders', 'fan-header'],
   ['frontPins', 'front-panel'],
   ['pictureSockets', 'picture'],
+  ['lightPins', 'light-header'],
 ];
 
 function unrecorded(id: string, part: Board): Unrecorded[] {

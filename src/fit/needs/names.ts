@@ -8,10 +8,14 @@ import type { UnitId } from '../model.ts';
 export function namer(unit: UnitId): (prefix: string, id?: string) => string {
   const used = new Set<string>();
   return (prefix, id) => {
-    const name = id === undefined || id === prefix ? prefix : id.startsWith(`${prefix}-`) ? id : `${prefix}-${id}`;
-    let free = `${unit}/${name}`;
-    for (let n = 2; used.has(free); n += 1) free = `${unit}/${name}-${n}`;
+    const plain = nameOf(unit, prefix, id);
+    let free = plain;
+    for (let n = 2; used.has(free); n += 1) free = `${plain}-${n}`;
     used.add(free);
     return free;
   };
 }
+
+/** The id of a need or place whose name its unit has once. */
+export const nameOf = (unit: UnitId, prefix: string, id?: string): string =>
+  `${unit}/${id === undefined || id === prefix ? prefix : id.startsWith(`${prefix}-`) ? id : `${prefix}-${id}`}`;

@@ -1,6 +1,7 @@
 import type { PartOf } from '../../parts/part.ts';
 import type { KindName, Lowered, Need, Place, Resource, Unit } from '../model.ts';
 import { deciwatts } from './amounts.ts';
+import { mainsLead, mainsPlugs } from './mains.ts';
 import { namer } from './names.ts';
 
 type Lead = NonNullable<PartOf<'power-supply'>['leads']>[number];
@@ -23,6 +24,11 @@ export const kindOfPlug: Record<Plug, KindName> = {
 };
 export const powerKinds: readonly KindName[] = [...new Set(Object.values(kindOfPlug))];
 
+/** The 20-pin plug and the first 20 contacts of the 24-pin one are the same: either goes into either socket. */
+const boardPlugs: readonly Plug[] = ['atx-24', 'atx-20'];
+const goesInto = (plug: Plug): Plug | Plug[] =>
+  boardPlugs.includes(plug) ? [plug, ...boardPlugs.filter((other) => other !== plug)] : plug;
+
 /** The first plug of every lead ranks before the second of any, so that loads are spread over leads. */
 export function lower({ id, part }: Unit<PartOf<'power-supply'>>): Lowered {
   const { shape, lengthMm, leads } = part;
@@ -42,20 +48,38 @@ export function lower({ id, part }: Unit<PartOf<'power-supply'>>): Lowered {
     const watts = lead.carriesW === undefined ? undefined : `${leadId}-deciwatts`;
     if (watts && lead.carriesW !== undefined) resources.push({ id: watts, capacity: deciwatts(lead.carriesW) });
     for (const [index, plug] of lead.plugs.entries()) {
+      const kind = kindOfPlug[plug];
       places.push({
         id: `${leadId}-plug-${index + 1}`,
         part: id,
-        kind: kindOfPlug[plug],
+        kind,
         rank: index * (leads?.length ?? 0) + row,
-        attrs: { plug },
+        attrs: {
+          plug: goesInto(plug),
+          ...(kind === 'card-power' ? { senseW: plug === '12v-2x6' ? lead.senseW : null } : {}),
+        },
         ...(watts ? { meters: { leadDeciwatts: [watts] } } : {}),
       });
     }
   }
+  const mains = mainsLead(id, [mainsPlugs.wall]);
+  if (part.hasMonitorOutlet) {
+    places.push({
+      id: `${id}/monitor-outlet`,
+      part: id,
+      kind: 'mains',
+      rank: 0,
+      attrs: { plug: mainsPlugs.outlet },
+      after: [mains.id],
+    });
+  }
   return {
-    needs: [mount],
+    needs: [mount, mains],
     places,
     resources,
     unrecorded: leads ? [] : powerKinds.map((kind) => ({ kind, part: id, field: `${id}.leads`, of: 'places' })),
   };
 }
+
+/** What the places of a lead begin with: `power-supply-1/lead-card-1`, then `-plug-2`. */
+export const leadPlace = (id: string, lead: string): string => namer(id)('lead', lead);

@@ -6,7 +6,6 @@ import {
   bus,
   busLine,
   count,
-  dataPlug,
   diskAddressing,
   fanPins,
   formFactor,
@@ -20,7 +19,7 @@ import {
   slug,
   watts,
 } from '../terms.ts';
-import { inputSockets, memoryBanks } from './shared.ts';
+import { dataSockets, inputSockets, memoryBanks } from './shared.ts';
 
 export const motherboard = z.strictObject({
   class: z.literal('motherboard'),
@@ -116,11 +115,15 @@ export const motherboard = z.strictObject({
   /** The first is the one marked for the processor's cooler. */
   fanHeaders: z.array(z.strictObject({ id: slug, pins: fanPins, milliamps: count })).optional(),
   /** Sockets for data other than SATA, such as the two for ribbons on a later board. */
-  dataSockets: z.array(z.strictObject({ id: slug, plug: dataPlug, kilobits: count.optional() })).optional(),
+  dataSockets: dataSockets.optional(),
   inputSockets: inputSockets.optional(),
   lightPins: z.array(z.strictObject({ id: slug, plug: lightPlug, milliamps: count })).optional(),
   idleW: watts.optional(),
   frontPins: z.array(frontPlug).optional(),
-  pictureSockets: z.array(z.strictObject({ id: slug, plug: picturePlug, megabits: count.optional() })).optional(),
+  pictureSockets: z
+    .array(
+      z.strictObject({ id: slug, plug: picturePlug, megabits: count.optional(), isDualMode: z.boolean().optional() }),
+    )
+    .optional(),
 });
 export type Motherboard = z.infer<typeof motherboard>;

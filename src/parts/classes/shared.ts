@@ -20,12 +20,17 @@ export const memoryBanks = z.array(
   }),
 );
 
-/** Sockets that data leaves a card by. `devices` is how many may hang on the ribbon. */
+/**
+ * Sockets that data leaves a board or card by. A ribbon comes with them that serves two drives, of whatever kind goes
+ * on it; `devices` says when it serves only one.
+ */
 export const dataSockets = z.array(
   z.strictObject({
     id: slug,
     plug: dataPlug,
     devices: count.optional(),
+    /** Its connectors, when it has not every kind at every place. Empty when no ribbon comes with the socket. */
+    ribbon: z.array(z.strictObject({ at: z.enum(['end', 'middle']), plugs: z.array(dataPlug).min(1) })).optional(),
     /** The fastest that it reads or writes, in kilobits a second: floppy controllers differ in this. */
     kilobits: count.optional(),
   }),
@@ -50,7 +55,7 @@ export const pictureOutputs = z.array(
   }),
 );
 
-/** A block of pins on a card, and what each position of its jumper takes of the bus. */
+/** A block of pins on a card, and what each position of its jumper takes of the bus. The first is how it is sold. */
 export const settings = z.array(
   z.strictObject({
     id: slug,

@@ -1,0 +1,60 @@
+/** Lines of the bus that a card holds: by jumpers, or for good. */
+import type { BusCard } from '../../parts/classes/bus-card.ts';
+import { needsLongSlot } from '../../standards/buses.ts';
+import type { Need, NeedId, Place, PlaceId, Resource, UnitId } from '../model.ts';
+import { namer } from './names.ts';
+
+/** One thing to be settled on a card; `says` is null for the lines that no jumper moves, which have one position. */
+export type Block = { need: NeedId; says: string | null; positions: Position[] };
+export type Position = { place: PlaceId; says: string; lines: readonly string[] };
+
+/** Drawn by a line that only the long part of a slot has; it reaches the slot through the card's edge. */
+export const highLine = 'high-line';
+
+/** The jumper blocks of a card, as the ids of its needs and places name them. */
+export function blocksOf(id: UnitId, { settings = [], lines = [] }: Pick<BusCard, 'settings' | 'lines'>): Block[] {
+  const name = namer(id);
+  const blocks = settings.map(
+    (block): Block => ({
+      need: name('jumper', block.id),
+      says: block.says,
+      positions: block.positions.map((position) => ({
+        place: name('jumper', `${block.id}-at-${position.id}`),
+        says: position.id,
+        lines: position.lines,
+      })),
+    }),
+  );
+  if (lines.length === 0) return blocks;
+  return [...blocks, { need: `${id}/lines`, says: null, positions: [{ place: `${id}/lines-kept`, says: '', lines }] }];
+}
+
+/** Each line is one thing for all cards together: `bus/irq-5`. */
+export const busLine = (line: string): string => `bus/${line}`;
+
+/** A block's own positions are the places it can be joined to, once the card is in a slot. */
+export function lowerBlocks(id: UnitId, edge: Need, blocks: readonly Block[]) {
+  const needs = blocks.map(
+    ({ need }): Need => ({ id: need, part: id, kind: 'setting', left: 'blocker', attrs: { block: need } }),
+  );
+  const places = blocks.flatMap(({ need, positions }) =>
+    positions.map(
+      ({ place, lines }, rank): Place => ({
+        id: place,
+        part: id,
+        kind: 'setting',
+        rank,
+        attrs: { block: need },
+        draws: {
+          ...Object.fromEntries(lines.map((line) => [line, 1])),
+          ...(lines.some(needsLongSlot) ? { [highLine]: 1 } : {}),
+        },
+        meters: Object.fromEntries(lines.map((line) => [line, [busLine(line)]])),
+        after: [edge.id],
+      }),
+    ),
+  );
+  const lines = new Set(blocks.flatMap(({ positions }) => positions.flatMap((position) => position.lines)));
+  const resources = [...lines].map((line): Resource => ({ id: busLine(line), capacity: 1 }));
+  return { needs, places, resources };
+}

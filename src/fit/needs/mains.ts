@@ -1,0 +1,30 @@
+/** Mains leads and what they go into. They are judged only when the list holds a strip of sockets. */
+import type { Lowered, Need, UnitId } from '../model.ts';
+
+/** The socket in a wall or strip, and the outlet at the back of an older supply. */
+export const mainsPlugs = { wall: 'wall-socket', outlet: 'supply-outlet' } as const;
+
+/** A supply's own outlet comes before the sockets of a strip. */
+export const outletFirst = 1;
+
+export const mainsLead = (id: UnitId, plug: string[]): Need => ({
+  id: `${id}/mains`,
+  part: id,
+  kind: 'mains',
+  left: 'blocker',
+  attrs: { plug },
+});
+
+const bare = new WeakMap<Lowered, Lowered>();
+
+/** The same part with nothing said of mains sockets; the same object each time. */
+export function withoutMains(one: Lowered): Lowered {
+  const known = bare.get(one);
+  if (known) return known;
+  const isOther = ({ kind }: { kind: string }) => kind !== 'mains';
+  const made = one.needs.every(isOther)
+    ? one
+    : { ...one, needs: one.needs.filter(isOther), places: one.places.filter(isOther) };
+  bare.set(one, made);
+  return made;
+}
