@@ -83,6 +83,8 @@ const names: Readonly<Record<string, string>> = {
   nvme: 'M.2 drive over PCIe',
   ata: '40-pin disk',
   usb: 'USB stick',
+  'wall-socket': 'mains socket',
+  'supply-outlet': 'outlet of the supply',
 };
 
 /** "ddr5" is read "DDR5"; a name that a maker gave, such as the socket `k4`, is read as it stands. */

@@ -9,16 +9,20 @@ export const caseAirflow = gathersRule({
   sources: ['common-practice'],
   lesson: 'fit/choosing-for-a-purpose',
 
-  gathers: { chassis: ['fittedFans', 'fanPanels'], fan: ['sizeMm'] },
-  sees: ['fan-mount'],
+  gathers: { chassis: ['fittedFans', 'fanPanels'], fan: [] },
+  sees: ['fan-mount', 'radiator-mount'],
   judge({ chassis }, { joints }) {
     const housing = chassis[0];
-    if (housing === undefined) return doesNotApply;
+    // A case with no place for a fan is one whose supply draws the air through it.
+    if (housing === undefined || housing.fanPanels?.length === 0) return doesNotApply;
 
-    const added = joints.filter((joint) => joint.kind === 'fan-mount').map((joint) => joint.place);
+    const added = joints.map((joint) => joint.place);
     const at = (panels: readonly string[]) =>
       (housing.fittedFans ?? []).filter((fan) => panels.includes(fan.panel)).length +
-      added.filter((place) => panels.some((panel) => place.includes(`/fan-${panel}-`))).length;
+      // A radiator has fans of its own; it counts once.
+      added.filter((place) =>
+        panels.some((panel) => place.includes(`/fan-${panel}-`) || place.endsWith(`/radiator-${panel}`)),
+      ).length;
     const facts = { chassis: housing.name, in: at(['front']), out: at(['rear', 'top']) };
     if (facts.in > 0 && facts.out > 0) return fits(facts, [housing.unit]);
     if (housing.fittedFans === undefined) return cannotTell(`${housing.unit}.fittedFans`);
@@ -80,8 +84,25 @@ export const caseAirflow = gathersRule({
       },
       verdict: 'does-not-fit',
     },
+    {
+      title: 'a fan at the front and a radiator with its fans at the top',
+      parts: {
+        cooler: { radiator: { lengthMm: 240, thicknessMm: 27, fanThicknessMm: 25, fanSizeMm: 120, fans: 2 } },
+        chassis: {
+          fanPanels: [{ id: 'top', sizesMm: [120], units: 4, radiatorsMm: [240], depthMm: 60 }],
+          fittedFans: [{ id: 'front-1', panel: 'front', sizeMm: 120, thicknessMm: 25, pins: 3, milliamps: 180 }],
+        },
+      },
+      verdict: 'fits',
+    },
     { title: 'no fan at all', parts: { chassis: { fittedFans: [] } }, verdict: 'does-not-fit' },
     { title: 'fitted fans not recorded', parts: { chassis: { fittedFans: undefined } }, verdict: 'cannot-tell' },
+    {
+      title: 'a case that leaves the air to the supply',
+      shelf: 'vintage',
+      parts: { chassis: {} },
+      verdict: 'does-not-apply',
+    },
     { title: 'no case on the list', parts: { fan: { sizeMm: 120 } }, verdict: 'does-not-apply' },
   ],
 });

@@ -10,9 +10,15 @@ export const noPicture = gathersRule({
   sources: ['maker-data-sheet'],
   lesson: 'fit/choosing-for-a-purpose',
 
-  gathers: { 'graphics-card': ['outputs'], processor: ['hasGraphics'], motherboard: ['pictureSockets'] },
-  judge({ 'graphics-card': cards, processor: processors, motherboard: boards }) {
-    const [card, processor, board] = [cards[0], processors[0], boards[0]];
+  gathers: {
+    'graphics-card': [],
+    'bus-card': ['roles', 'outputs'],
+    processor: ['hasGraphics'],
+    motherboard: ['pictureSockets'],
+  },
+  judge({ 'graphics-card': cards, 'bus-card': older, processor: processors, motherboard: boards }) {
+    const display = older.find(({ roles, outputs = [] }) => roles?.includes('display') || outputs.length > 0);
+    const [card, processor, board] = [cards[0] ?? display, processors[0], boards[0]];
     const by = card ?? processor;
     if (by === undefined || (card === undefined && board === undefined)) return doesNotApply;
     const sockets = board?.pictureSockets;
@@ -70,6 +76,22 @@ export const noPicture = gathersRule({
         'graphics-card': { outputs: [{ id: 'hdmi-1', plug: 'hdmi' }] },
       },
       verdict: 'fits',
+    },
+    {
+      title: 'a display card of about 1990',
+      shelf: 'vintage',
+      parts: {
+        processor: {},
+        motherboard: {},
+        'bus-card': { roles: ['display'], outputs: [{ id: 'vga-1', plug: 'vga' }] },
+      },
+      verdict: 'fits',
+    },
+    {
+      title: 'a card of about 1990 that does something else',
+      shelf: 'vintage',
+      parts: { processor: {}, motherboard: {}, 'bus-card': {} },
+      verdict: 'does-not-fit',
     },
     {
       title: 'no card and a processor without graphics',

@@ -19,13 +19,14 @@ export const bayFree = leftRule({
             headline: `${count(wanting, 'drive', 'drives')}, ${mating < wanting ? count(mating, 'bay', 'bays') : 'too few bays'} for them`,
             what: `The list has ${spelled(wanting, 'drive that needs', 'drives that need')} a bay; the case has ${spelled(mating, 'bay', 'bays')} that ${part} goes into, and nothing is free.`,
             why: 'A bay holds one drive. A drive that is not fastened hangs by its leads.',
-            remedy: 'Take one drive off the list, or choose a case with one more bay, or an M.2 drive in its place.',
+            remedy:
+              'Take one drive off the list, or choose a case with one more bay, or a drive in its place that needs no bay.',
           }
         : {
             headline: 'The drive has no bay',
             what: `${part} needs a bay; nothing on the list offers one.`,
             why: 'A drive that is not fastened hangs by its leads.',
-            remedy: 'Choose a case with a bay for it, or an M.2 drive in its place.',
+            remedy: 'Choose a case with a bay for it, or a drive in its place that needs no bay.',
           },
     cannotTell: (missing) =>
       missing.length === 0

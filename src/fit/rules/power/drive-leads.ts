@@ -28,13 +28,13 @@ export const driveLeads = leftRule({
             what: `With ${part} on it, the lead would have to carry ${showDeciwatts(wanted)}; it carries ${showDeciwatts(capacity)}, so that is ${showDeciwatts(wanted - capacity)} too much.`,
             why: 'All plugs on one lead share what the lead can carry, and drives draw the most while they spin up, all at once.',
             remedy:
-              'Choose a supply with one more lead for drives, or take one drive off the list, or choose an M.2 drive in its place.',
+              'Choose a supply with one more lead for drives, or take one drive off the list, or choose one in its place that needs no lead.',
           }
         : {
             headline: `${capital(termName(needName))}s: ${wanting} wanted, ${mating} there`,
             what: `The list needs ${plugs(wanting, needName)} and has ${mating === 0 ? 'none' : inWords(mating)}, so ${part} is left without.`,
             why: 'A drive without its power lead stays still, and the machine does not see it.',
-            remedy: `Choose a supply with ${plugs(wanting, needName)}, or take one drive off the list, or choose an M.2 drive in its place.`,
+            remedy: `Choose a supply with ${plugs(wanting, needName)}, or take one drive off the list, or choose one in its place that needs no lead.`,
           },
     cannotTell: (missing) =>
       lacks(missing, 'power-supply')

@@ -1,6 +1,21 @@
 import { capital, count, inWords, list, spelled } from '../../../wording/phrases.ts';
 import { leftRule } from '../../rule.ts';
 
+/** How a drive is joined, by its plug: what it goes on, and what is at fault when there is none. */
+const joinedBy = (needName: string): { port: string; add: string } => {
+  switch (needName) {
+    case 'floppy-pins':
+    case 'floppy-edge':
+      return { port: 'connector on a diskette ribbon', add: 'a card with a diskette controller' };
+    case 'ata-40':
+      return { port: 'connector on a 40-pin ribbon', add: 'a card with a 40-pin socket for disks' };
+    case 'st506':
+      return { port: 'place on the pair of cables for older disks', add: 'a controller card for such disks' };
+    default:
+      return { port: 'SATA data port', add: 'a board with data ports, or an M.2 drive for an M.2 slot' };
+  }
+};
+
 export const drivePort = leftRule({
   id: 'storage/drive-port',
   title: 'There is a live data port for every drive in a box',
@@ -10,10 +25,19 @@ export const drivePort = leftRule({
   lesson: 'fit/how-parts-meet',
 
   left: 'drive-data',
+  plugTest: { need: 'plug', place: 'plug' },
 
   say: {
     fits: ({ part }) => `${part} has a data port.`,
-    doesNotFit: ({ part, reason, places, wanting, holders }) => {
+    doesNotFit: ({ part, needName, reason, mating, wanting, holders, waitsFor }) => {
+      const { port, add } = joinedBy(needName);
+      if (reason === 'absent' && waitsFor !== null)
+        return {
+          headline: 'The drive waits for its controller',
+          what: `${part} would be joined to ${waitsFor}, which itself has no place.`,
+          why: 'A card offers its sockets once it is in its slot.',
+          remedy: `Find a slot for ${waitsFor} first.`,
+        };
       if (reason === 'spent')
         return {
           headline: 'A data port is switched off',
@@ -24,17 +48,19 @@ export const drivePort = leftRule({
         };
       if (reason === 'taken')
         return {
-          headline: `${count(wanting, 'drive', 'drives')}, ${count(places, 'data port', 'data ports')}`,
-          what: `${capital(spelled(wanting, 'drive needs', 'drives need'))} a data port; the board has ${spelled(places, 'port', 'ports')}, so there ${wanting - places === 1 ? 'is' : 'are'} ${inWords(wanting - places)} too few.`,
-          why: 'A data port takes one cable, and a cable one drive.',
-          remedy:
-            'Take one drive off the list, or choose a board with one more port, or one large drive in place of two small ones.',
+          headline: `${count(wanting, 'drive', 'drives')}, ${count(mating, 'data port', 'data ports')}`,
+          what: `${capital(spelled(wanting, 'drive needs', 'drives need'))} a ${port}; the machine has ${inWords(mating)}, so there ${wanting - mating === 1 ? 'is' : 'are'} ${inWords(wanting - mating)} too few.`,
+          why:
+            needName === 'sata'
+              ? 'A data port takes one cable, and a cable one drive.'
+              : 'A ribbon tells two drives apart, and no third.',
+          remedy: `Take one drive off the list, or one large drive in place of two small ones, or choose ${add}.`,
         };
       return {
         headline: 'The drive has no data port',
-        what: `${part} needs a SATA data port; nothing on the list offers one.`,
+        what: `${part} needs a ${port}; nothing on the list offers one.`,
         why: 'A drive without its data cable has power, and the machine does not see it.',
-        remedy: 'Choose a board with data ports, or an M.2 drive for an M.2 slot.',
+        remedy: `Choose ${add}.`,
       };
     },
     cannotTell: (missing) =>
@@ -92,6 +118,30 @@ export const drivePort = leftRule({
       title: "the board's ports are not recorded",
       parts: { 'storage-drive': { build: '2.5' }, motherboard: { sataPorts: undefined } },
       verdict: 'cannot-tell',
+    },
+    {
+      title: 'two disks on one ribbon',
+      shelf: 'vintage',
+      parts: { 'fixed-disk': [{}, {}], 'bus-card': {}, motherboard: {} },
+      verdict: 'fits',
+    },
+    {
+      title: 'a third disk',
+      shelf: 'vintage',
+      parts: { 'fixed-disk': [{}, {}, {}], 'bus-card': {}, motherboard: {} },
+      verdict: 'does-not-fit',
+    },
+    {
+      title: 'a disk of the older kind and a card for the other',
+      shelf: 'vintage',
+      parts: { 'fixed-disk': { plug: 'st506' }, 'bus-card': {}, motherboard: {} },
+      verdict: 'does-not-fit',
+    },
+    {
+      title: 'the controller has no slot',
+      shelf: 'vintage',
+      parts: { 'floppy-drive': {}, 'bus-card': {}, motherboard: { busSlots: [] } },
+      verdict: 'does-not-fit',
     },
     {
       title: 'an M.2 drive needs no port',

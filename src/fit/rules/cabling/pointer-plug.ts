@@ -1,0 +1,111 @@
+import { capital, count, list, spelled } from '../../../wording/phrases.ts';
+import { termName } from '../../../wording/terms.ts';
+import { leftRule } from '../../rule.ts';
+import { lacks } from '../words.ts';
+
+export const pointerPlug = leftRule({
+  id: 'cabling/pointer-plug',
+  title: 'The mouse has a socket that its plug goes into',
+  severity: 'limit',
+  basis: 'maker',
+  sources: ['maker-data-sheet'],
+  lesson: 'fit/how-parts-meet',
+
+  left: 'pointer',
+  plugTest: { need: 'plug', place: 'plug' },
+
+  say: {
+    fits: ({ part }) => `${part} has a socket on the machine.`,
+    doesNotFit: ({ part, needName, reason, mating, wanting, holders, waitsFor }) => {
+      if (reason === 'absent' && waitsFor !== null)
+        return {
+          headline: 'The mouse waits for its card',
+          what: `${part} would be plugged into ${waitsFor}, which itself has no place.`,
+          why: 'A card offers its sockets once it is in its slot.',
+          remedy: `Find a slot for ${waitsFor} first.`,
+        };
+      if (reason === 'taken' || reason === 'spent')
+        return {
+          headline: `${count(wanting, 'plug', 'plugs')}, ${count(mating, 'socket', 'sockets')} for them`,
+          what: `${part} has a plug for ${termName(needName)}; ${holders.length > 0 ? `${list(holders)} ${holders.length === 1 ? 'has' : 'have'} the socket` : `the machine has ${spelled(mating, 'socket', 'sockets')}`}, and nothing is free.`,
+          why: 'A socket takes one plug.',
+          remedy: 'Take one of them off the list, or add a card or a hub with one more socket.',
+        };
+      return {
+        headline: 'No socket for the mouse',
+        what: `${part} has a plug for ${termName(needName)}; ${reason === 'none-offered' ? 'nothing on the list has a socket for a mouse' : 'the sockets of the machine are of another kind'}.`,
+        why: `${capital(termName(needName))} is a plug of its own shape; without a socket for it the mouse does nothing.`,
+        remedy: `Choose a mouse with another plug, or a board or card with a socket for ${termName(needName)}, or an adapter made for that mouse.`,
+      };
+    },
+    cannotTell: (missing) =>
+      lacks(missing, 'pointer')
+        ? {
+            headline: 'Which plug has the mouse?',
+            what: "The mouse's plug is not recorded, so this fit is not judged.",
+            findOut: 'Look at the plug: flat, round with five or six pins, or wide with nine or 25 holes.',
+          }
+        : {
+            headline: 'Which sockets has the machine?',
+            what: 'The sockets for a mouse are not recorded, so this fit is not judged.',
+            findOut: 'Look at the back of the board and of the cards.',
+          },
+  },
+
+  examples: [
+    {
+      title: 'a serial mouse and a serial port on a card',
+      shelf: 'vintage',
+      parts: { pointer: { plug: 'serial-9' }, 'bus-card': {}, motherboard: {} },
+      verdict: 'fits',
+    },
+    {
+      title: 'a wide plug and a nine-pin port',
+      shelf: 'vintage',
+      parts: { pointer: { plug: 'serial-25' }, 'bus-card': {}, motherboard: {} },
+      verdict: 'does-not-fit',
+    },
+    {
+      title: 'the socket for either is taken by the keyboard',
+      parts: {
+        keyboard: { plug: 'ps2' },
+        pointer: { plug: 'ps2' },
+        motherboard: { inputSockets: [{ id: 'combined', plug: 'ps2', for: ['keyboard', 'pointer'] }] },
+      },
+      verdict: 'does-not-fit',
+    },
+    {
+      title: 'a socket for either and one for the keyboard',
+      parts: {
+        keyboard: { plug: 'ps2' },
+        pointer: { plug: 'ps2' },
+        motherboard: {
+          inputSockets: [
+            { id: 'combined', plug: 'ps2', for: ['keyboard', 'pointer'] },
+            { id: 'keyboard', plug: 'ps2', for: ['keyboard'] },
+          ],
+        },
+      },
+      verdict: 'fits',
+    },
+    {
+      title: 'the card with the port has no slot',
+      shelf: 'vintage',
+      parts: { pointer: { plug: 'serial-9' }, 'bus-card': {}, motherboard: { busSlots: [] } },
+      verdict: 'does-not-fit',
+    },
+    { title: 'a mouse and no board', parts: { pointer: {} }, verdict: 'does-not-fit' },
+    {
+      title: 'the plug is not recorded',
+      shelf: 'vintage',
+      parts: { pointer: { plug: undefined }, 'bus-card': {}, motherboard: {} },
+      verdict: 'cannot-tell',
+    },
+    {
+      title: "the board's sockets are not recorded",
+      parts: { pointer: {}, motherboard: { inputSockets: undefined } },
+      verdict: 'cannot-tell',
+    },
+    { title: 'no mouse on the list', shelf: 'vintage', parts: { motherboard: {} }, verdict: 'does-not-apply' },
+  ],
+});
