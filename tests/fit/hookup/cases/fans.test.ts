@@ -219,3 +219,42 @@ test('f6: two wide fans leave no room for a narrow one', () => {
   });
   expect(left).toEqual(['fan-3/mount']);
 });
+
+test('f7: a hub serves the fans that the headers leave, from its own lead', () => {
+  const after = ['fan-hub-1/signal', 'fan-hub-1/supply'];
+  const { joined, left } = solve({
+    needs: [
+      need('fan-1/lead', 'fan-header', {}, { draws: { mA: 800 } }),
+      need('fan-2/lead', 'fan-header', {}, { draws: { mA: 700 } }),
+      need('fan-3/lead', 'fan-header', {}, { draws: { mA: 600 } }),
+      need('fan-hub-1/signal', 'fan-header', {}, { left: 'spare' }),
+      need('fan-hub-1/supply', 'drive-power', { plug: 'sata-power' }, { left: 'spare', carries: ['mA'] }),
+    ],
+    places: [
+      header(1),
+      header(2),
+      place('fan-hub-1/outlet-1', 'fan-header', 11, {}, { after }),
+      place('fan-hub-1/outlet-2', 'fan-header', 12, {}, { after }),
+      place(
+        'power-supply-1/lead-1/plug-1',
+        'drive-power',
+        0,
+        { plug: 'sata-power' },
+        { meters: { mA: ['power-supply-1/lead-1/mA'] } },
+      ),
+    ],
+    resources: [
+      { id: 'motherboard-1/fan-header-1/mA', capacity: 1000 },
+      { id: 'motherboard-1/fan-header-2/mA', capacity: 1000 },
+      { id: 'power-supply-1/lead-1/mA', capacity: 1300 },
+    ],
+  });
+  // The signal lead takes one header, so two fans are on the hub: 1,300 mA is 700 and 600, and 800 has the header.
+  expect(left).toEqual([]);
+  expect(joined).toMatchObject({
+    'fan-hub-1/signal': 'motherboard-1/fan-header-1',
+    'fan-1/lead': 'motherboard-1/fan-header-2',
+    'fan-2/lead': 'fan-hub-1/outlet-1',
+    'fan-3/lead': 'fan-hub-1/outlet-2',
+  });
+});

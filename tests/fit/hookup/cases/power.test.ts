@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { Place } from '../../../../src/fit/model.ts';
+import type { Need, Place } from '../../../../src/fit/model.ts';
 import { need, place, solve } from '../build.ts';
 
 const plug = (lead: number, number: number, rank: number): Place =>
@@ -121,4 +121,37 @@ test('p6: a supply in a bay whose length limit is not recorded is joined, and th
   });
   expect(joined).toEqual({ 'power-supply-1/mount': 'chassis-1/supply-bay' });
   expect(unknown).toEqual(['power-supply-1/mount']);
+});
+
+/** An adapter that joins two leads of the supply into one connector of a card. */
+const twoIntoOne = (leads: number, capacity: number) => {
+  const input: Partial<Need> = { left: 'spare', carries: ['leadDeciwatts'] };
+  const numbers = Array.from({ length: leads }, (_, index) => index + 1);
+  return solve({
+    needs: [
+      need('graphics-card-1/power', 'card-power', { plug: 'pcie-16' }, { draws: { leadDeciwatts: 3000 } }),
+      need('adapter-1/in-1', 'card-power', { plug: 'pcie-8' }, input),
+      need('adapter-1/in-2', 'card-power', { plug: 'pcie-8' }, input),
+    ],
+    places: [
+      ...numbers.flatMap((lead) => [plug(lead, 1, lead), plug(lead, 2, 10 + lead)]),
+      place('adapter-1/plug', 'card-power', 20, { plug: 'pcie-16' }, { after: ['adapter-1/in-1', 'adapter-1/in-2'] }),
+    ],
+    resources: numbers.map((lead) => ({ id: `power-supply-1/lead-${lead}/leadDeciwatts`, capacity })),
+  });
+};
+
+test('p7: two leads joined into one connector give half each', () => {
+  const { joined } = twoIntoOne(2, 1500);
+  expect(joined).toEqual({
+    'graphics-card-1/power': 'adapter-1/plug',
+    'adapter-1/in-1': 'power-supply-1/lead-1/plug-1',
+    'adapter-1/in-2': 'power-supply-1/lead-2/plug-1',
+  });
+});
+
+test('p8: both plugs of one lead are no more than that lead gives', () => {
+  // Halves of 1,500 on one lead are 3,000 from 2,999.
+  expect(twoIntoOne(1, 2999).left).toEqual(['adapter-1/in-1', 'adapter-1/in-2', 'graphics-card-1/power']);
+  expect(twoIntoOne(1, 3000).left).toEqual([]);
 });
