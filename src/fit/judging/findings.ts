@@ -55,8 +55,10 @@ export function findingOf(
   return finding(rule, { verdict, about: judgement.about ?? about, facts, ...at });
 }
 
-const unitsNamed = (missing: readonly string[], units: readonly Unit[]): UnitId[] =>
-  units.flatMap(({ id }) => (missing.some((field) => field.startsWith(`${id}.`)) ? [id] : []));
+function unitsNamed(missing: readonly string[], units: readonly Unit[]): UnitId[] {
+  const named = new Set(missing.map((field) => field.slice(0, field.indexOf('.'))));
+  return units.flatMap(({ id }) => (named.has(id) ? [id] : []));
+}
 
 const classes: ReadonlySet<string> = new Set(partClasses);
 

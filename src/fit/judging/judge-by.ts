@@ -79,18 +79,17 @@ function leftOver({ left }: Hookup, why: WhyLeft): FitReport['left'][number] {
   return { need: id, part, kind, severity: need.left === 'spare' ? 'note' : need.left, why };
 }
 
-const verdicts: readonly Finding['verdict'][] = ['does-not-fit', 'cannot-tell', 'fits'];
-const severities: readonly Severity[] = ['hazard', 'blocker', 'limit', 'note'];
+const verdicts: Record<Finding['verdict'], number> = { 'does-not-fit': 0, 'cannot-tell': 1, fits: 2 };
+const severities: Record<Severity, number> = { hazard: 0, blocker: 1, limit: 2, note: 3 };
+const grades = 12;
 
 /** Findings by grade, the worst first; within a grade as they were told, which is by rule and then by id. */
 export function grade(told: Told): Finding[][] {
-  const graded: Finding[][] = Array.from({ length: verdicts.length * severities.length }, () => []);
+  const graded: Finding[][] = Array.from({ length: grades }, () => []);
   for (const findings of told) {
     if (!findings) continue;
     for (const finding of findings) {
-      graded[verdicts.indexOf(finding.verdict) * severities.length + severities.indexOf(finding.severity)]?.push(
-        finding,
-      );
+      graded[4 * verdicts[finding.verdict] + severities[finding.severity]]?.push(finding);
     }
   }
   return graded;
@@ -101,9 +100,8 @@ export const isGrave = ({ left }: Need): boolean => left === 'hazard' || left ==
 
 /** A list of which nothing that matters was judged, or not all, is no list that fits. */
 export function overallOf(graded: readonly (readonly Finding[])[], isPartly: boolean): Overall {
-  const [not, unknown, fits] = verdicts.map(
-    (_, at) => graded.slice(at * severities.length, at * severities.length + 2).flat().length,
-  );
-  if (not) return 'does-not-fit';
-  return unknown || isPartly || !fits ? 'cannot-tell' : 'fits';
+  const grave = (verdict: Finding['verdict']): boolean =>
+    [0, 1].some((severity) => (graded[4 * verdicts[verdict] + severity] ?? []).length > 0);
+  if (grave('does-not-fit')) return 'does-not-fit';
+  return isPartly || grave('cannot-tell') || !grave('fits') ? 'cannot-tell' : 'fits';
 }

@@ -1,6 +1,6 @@
 /** Which parts make up one machine, when a list holds more than one board or case. */
 import { partClasses } from '../../parts/part.ts';
-import type { KindName, UnitId } from '../model.ts';
+import type { KindName, Unit, UnitId } from '../model.ts';
 import { kindNumber } from './plan.ts';
 import { type Table, unitOf } from './table.ts';
 
@@ -27,8 +27,8 @@ const [cases, boards] = (['chassis', 'motherboard'] as const).map((of) => partCl
  * each. Undefined when the list is of one machine: no more than one case and one board.
  */
 export function machinesOf(table: Table): ReadonlySet<UnitId>[] | undefined {
-  const count = (at: number): number => (table.classes[at] ?? []).reduce((sum, { ids }) => sum + ids.length, 0);
-  if (count(cases) < 2 && count(boards) < 2) return undefined;
+  const unitsOf = (at: number): readonly Unit[] => table.classes[at]?.units ?? [];
+  if (unitsOf(cases).length < 2 && unitsOf(boards).length < 2) return undefined;
 
   const owners = new Map<UnitId, UnitId>();
   for (const kind of belongs) {
@@ -37,12 +37,8 @@ export function machinesOf(table: Table): ReadonlySet<UnitId>[] | undefined {
       if (!owners.has(need.part)) owners.set(need.part, unitOf(place.id));
     }
   }
-  const roots = new Set(
-    [cases, boards]
-      .flatMap((at) => (table.classes[at] ?? []).flatMap(({ ids }) => ids))
-      .filter((id) => !owners.has(id)),
-  );
-  const machines = new Map([...roots].map((root) => [root, new Set<UnitId>()]));
+  const roots = [...unitsOf(cases), ...unitsOf(boards)].filter(({ id }) => !owners.has(id));
+  const machines = new Map(roots.map(({ id }) => [id, new Set<UnitId>()]));
   const loose: UnitId[] = [];
   for (const { ids } of table.groups) {
     for (const id of ids) {

@@ -7,21 +7,20 @@ import type { JudgeBrief, Judgement } from '../rule.ts';
 import { findingOf, sameFacts, settle, together } from './findings.ts';
 import { machinesOf } from './machines.ts';
 import { type AtJoint, type ClassRead, type Gathers, type Joins, kindNumber, type Plan, type Told } from './plan.ts';
-import { type JointAt, type Table, unitOf } from './table.ts';
+import { type ClassView, classOf, type JointAt, noClass, type Table, unitOf } from './table.ts';
 
 /** What a rule was last given, and what it then said. Rules are pure: given the same again, they say the same. */
 type Said = { given: readonly unknown[]; told: readonly Finding[] };
 
 /** The parts of one machine, by place of the class in `partClasses`; of the hookup, what is between them. */
 type Machine = {
-  classes: readonly (readonly Group[])[];
+  classes: readonly ClassView[];
   joints: readonly Joint[];
   /** By number of the kind. */
   left: readonly (readonly WhyLeft[])[];
 };
 
 const none: readonly never[] = [];
-const noGroups: readonly Group[] = none;
 
 /** Only what the rule declares: reading anything else gives undefined. */
 function pick(part: Part, fields: readonly (keyof Part)[], into: Record<string, unknown>): Record<string, unknown> {
@@ -71,7 +70,7 @@ export function openPartsRules({ joins, gathers }: Plan): (table: Table, brief: 
   };
 }
 
-const isThere = (classes: Machine['classes'], at: number): boolean => (classes[at] ?? noGroups).length > 0;
+const isThere = (classes: Machine['classes'], at: number): boolean => classes[at] !== noClass;
 
 /** All that a rule that gathers reads, one by one. What is left over is new each time. */
 function givenTo({ classes, kinds, asks }: Gathers, table: Table, brief: JudgeBrief): unknown[] {
@@ -85,12 +84,14 @@ function givenTo({ classes, kinds, asks }: Gathers, table: Table, brief: JudgeBr
 function machineOf({ classes, hookup, left }: Table, members: ReadonlySet<UnitId>): Machine {
   const isIn = (id: string): boolean => members.has(unitOf(id));
   return {
-    classes: classes.map((groups) =>
-      groups.flatMap((group) => {
-        const units = group.units.filter(({ id }) => members.has(id));
-        if (units.length === group.units.length) return [group];
-        return units.length === 0 ? [] : [{ ...group, units, ids: units.map(({ id }) => id) }];
-      }),
+    classes: classes.map(({ groups }) =>
+      classOf(
+        groups.flatMap((group) => {
+          const units = group.units.filter(({ id }) => members.has(id));
+          if (units.length === group.units.length) return [group];
+          return units.length === 0 ? [] : [{ ...group, units, ids: units.map(({ id }) => id) }];
+        }),
+      ),
     ),
     joints: hookup.joints.filter(({ need, place }) => isIn(need) && isIn(place)),
     left: left.map((of) => of.filter(({ need }) => isIn(need))),
@@ -116,7 +117,7 @@ function judgeJoins({ rule, classes }: Joins, machine: Machine): Finding[] {
       if (told) findings.push(told);
       return;
     }
-    for (const group of machine.classes[of.at] ?? none) {
+    for (const group of machine.classes[of.at]?.groups ?? none) {
       read[of.of] = pick(group.part, of.fields, {});
       chosen[index] = group;
       choose(index + 1);
@@ -126,8 +127,7 @@ function judgeJoins({ rule, classes }: Joins, machine: Machine): Finding[] {
   return findings;
 }
 
-const unitsIn = ({ classes }: Machine, { at }: ClassRead): Unit[] =>
-  (classes[at] ?? noGroups).flatMap(({ units }) => units);
+const unitsIn = ({ classes }: Machine, { at }: ClassRead): readonly Unit[] => classes[at]?.units ?? none;
 
 /** Once, when there is a part of at least one of the classes. */
 function judgeGathers({ rule, classes, asks }: Gathers, machine: Machine, brief: JudgeBrief): Finding[] {
@@ -150,12 +150,13 @@ function judgeGathers({ rule, classes, asks }: Gathers, machine: Machine, brief:
     },
     answers as JudgeBrief,
   );
-  const inOrder = [...classes].sort((a, b) => a.at - b.at).flatMap((of) => unitsIn(machine, of));
+  if (judgement.verdict === 'does-not-apply') return [];
+  const units = classes.flatMap((of) => unitsIn(machine, of));
   const told = findingOf(
     rule,
     judgement,
-    inOrder,
-    inOrder.map(({ id }) => id),
+    units,
+    units.map(({ id }) => id),
   );
   return told ? [told] : [];
 }
@@ -171,7 +172,12 @@ export function judgeBudgets(
   for (const budget of budgets) {
     for (const { rule, turn } of rules.get(budget.name) ?? none) {
       const one = findingOf(rule, rule.judge(budget), units, budget.about);
-      if (one) found.set(turn, [...(found.get(turn) ?? none), one]);
+      if (!one) continue;
+      // What is not recorded is told once, whatever it was wanted for.
+      if (budget.of !== undefined && one.verdict !== 'cannot-tell') one.id = `${one.id} ${budget.of}`;
+      const known = found.get(turn);
+      if (known) known.push(one);
+      else found.set(turn, [one]);
     }
   }
   for (const [turn, findings] of found) told[turn] = settle(findings);

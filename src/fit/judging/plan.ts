@@ -25,6 +25,7 @@ export type ClassRead = { readonly of: PartClass; readonly at: number; readonly 
 
 export type Joins = Turn<JoinsRule<AnyFacts, AnyFacts>> & { readonly classes: readonly ClassRead[] };
 export type Gathers = Turn<GathersRule<AnyFacts, AnyFacts>> & {
+  /** In the order of `partClasses`. */
   readonly classes: readonly ClassRead[];
   /** Numbers of the kinds it sees. */
   readonly kinds: readonly number[];
@@ -73,7 +74,8 @@ export function planOf(list: readonly Rule[]): Plan {
     if ('joins' in rule) joins.push({ rule, turn, classes: readsOf(rule.joins) });
     else if ('gathers' in rule) {
       const seen = (rule.sees ?? []).map((kind) => kindNumber(kind));
-      gathers.push({ rule, turn, classes: readsOf(rule.gathers), kinds: seen, asks: rule.asks ?? [] });
+      const classes = readsOf(rule.gathers).sort((a, b) => a.at - b.at);
+      gathers.push({ rule, turn, classes, kinds: seen, asks: rule.asks ?? [] });
     } else if ('at' in rule) add(at, rule.at, { rule, turn, fields: rule.reads });
     else if ('budget' in rule) add(budgets, rule.budget, { rule, turn });
     else if ('refuses' in rule) refuses.set(rule.id, { rule, turn });

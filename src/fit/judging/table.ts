@@ -40,6 +40,9 @@ export type KindView = {
   readonly ways: ReadonlyMap<PlaceId, readonly Place[]>;
 };
 
+/** All parts of one class. */
+export type ClassView = { readonly groups: readonly Group[]; readonly units: readonly Unit[] };
+
 /** A joint with both ends; `place` is the way in use. */
 export type JointAt = {
   readonly joint: Joint;
@@ -53,7 +56,7 @@ export type Table = {
   readonly hookup: Hookup;
   readonly groups: readonly Group[];
   /** By place of the class in `partClasses`. */
-  readonly classes: readonly (readonly Group[])[];
+  readonly classes: readonly ClassView[];
   /** By number of the kind, as are `joints` and `left`. */
   readonly views: readonly KindView[];
   readonly joints: readonly (readonly JointAt[])[];
@@ -65,6 +68,7 @@ export type Table = {
 
 const none: readonly never[] = [];
 const noLoss = {};
+export const noClass: ClassView = { groups: none, units: none };
 const noView: KindView = {
   shares: none,
   needs: none,
@@ -79,23 +83,18 @@ export type Desk = {
 };
 
 export function openDesk(plan: Plan): Desk {
-  let classes: (readonly Group[])[] = partClasses.map(() => none);
+  let classes: ClassView[] = partClasses.map(() => noClass);
   let views: KindView[] = kindNames.map(() => noView);
   let joints: (readonly JointAt[])[] = kindNames.map(() => none);
 
   return {
     lay(groups, each, hookup, why) {
       classes = classesOf(groups, classes);
-      views = viewsOf(each, views);
-      joints = jointsOf(plan, views, overflowsOf(each, hookup), hookup, joints);
-      const left = kindNames.map((): readonly WhyLeft[] => none) as WhyLeft[][];
-      for (const one of why) {
-        const kind = hookup.left.find(({ id }) => id === one.need)?.kind;
-        if (kind === undefined) continue;
-        const at = kindNumber(kind);
-        if (left[at]?.length === 0) left[at] = [one];
-        else left[at]?.push(one);
-      }
+      const now = viewsOf(each, views);
+      const changed = now.map((view, kind) => view !== views[kind]);
+      views = now;
+      joints = jointsOf(plan, views, changed, overflowsOf(each, hookup), hookup, joints);
+      const left = why.length === 0 ? noneLeft : leftOf(hookup, why);
       let seats: Map<UnitId, { unit: Unit; group: Group }> | undefined;
       let byId: Map<JointId, Joint> | undefined;
       return {
@@ -120,6 +119,18 @@ export function openDesk(plan: Plan): Desk {
   };
 }
 
+const noneLeft: readonly (readonly WhyLeft[])[] = kindNames.map(() => none);
+
+function leftOf(hookup: Hookup, why: readonly WhyLeft[]): (readonly WhyLeft[])[] {
+  const left: WhyLeft[][] = kindNames.map(() => []);
+  const kindOf = new Map(hookup.left.map(({ id, kind }) => [id, kind]));
+  for (const one of why) {
+    const kind = kindOf.get(one.need);
+    if (kind !== undefined) left[kindNumber(kind)]?.push(one);
+  }
+  return left;
+}
+
 /** `kept` when it holds the same. */
 function keep<T>(made: readonly T[], kept: readonly T[]): readonly T[] {
   if (made.length !== kept.length) return made;
@@ -127,17 +138,24 @@ function keep<T>(made: readonly T[], kept: readonly T[]): readonly T[] {
   return kept;
 }
 
-function classesOf(groups: readonly Group[], before: readonly (readonly Group[])[]): (readonly Group[])[] {
-  const classes: (readonly Group[])[] = partClasses.map(() => none);
+function classesOf(groups: readonly Group[], before: readonly ClassView[]): ClassView[] {
+  const classes: ClassView[] = partClasses.map(() => noClass);
   for (let from = 0; from < groups.length; ) {
     const { ofClass } = groups[from] as Group;
     let to = from + 1;
     while (groups[to]?.ofClass === ofClass) to += 1;
-    classes[ofClass] = keep(groups.slice(from, to), before[ofClass] ?? none);
+    const of = groups.slice(from, to);
+    const last = before[ofClass] ?? noClass;
+    classes[ofClass] = keep(of, last.groups) === last.groups ? last : classOf(of);
     from = to;
   }
   return classes;
 }
+
+export const classOf = (groups: readonly Group[]): ClassView => ({
+  groups,
+  units: groups.flatMap(({ units }) => units),
+});
 
 const digests = new WeakMap<Lowered, { shares: Share[]; lossy: Resource[] }>();
 
@@ -161,10 +179,16 @@ function digestOf(lowered: Lowered): { shares: Share[]; lossy: Resource[] } {
 }
 
 function viewsOf(each: readonly Lowered[], before: readonly KindView[]): KindView[] {
-  const shares: Share[][] = before.map(() => []);
-  for (const lowered of each) for (const share of digestOf(lowered).shares) shares[share.kind]?.push(share);
-  return shares.map((of, at) => {
-    const last = before[at] ?? noView;
+  const shares: (Share[] | undefined)[] = new Array(before.length).fill(undefined);
+  for (const lowered of each) {
+    for (const share of digestOf(lowered).shares) {
+      const known = shares[share.kind];
+      if (known) known.push(share);
+      else shares[share.kind] = [share];
+    }
+  }
+  return before.map((last, at) => {
+    const of = shares[at] ?? none;
     return keep(of, last.shares) === last.shares ? last : viewOf(of);
   });
 }
@@ -203,44 +227,56 @@ function overflowsOf(each: readonly Lowered[], { used }: Hookup): Map<ResourceId
 function jointsOf(
   { byKind }: Plan,
   views: readonly KindView[],
+  changed: readonly boolean[],
   overflows: ReadonlyMap<ResourceId, number>,
   hookup: Hookup,
   before: readonly (readonly JointAt[])[],
 ): (readonly JointAt[])[] {
-  const joints: JointAt[][] = kindNames.map(() => []);
+  const joints: (JointAt[] | undefined)[] = new Array(before.length).fill(undefined);
   for (const joint of hookup.joints) {
     const kind = kindNumber(joint.kind);
-    const view = views[kind] ?? noView;
-    const of = joints[kind] ?? [];
-    const need = found(view.need.get(joint.need), joint.need);
-    const ways = view.ways.get(joint.place) ?? none;
-    const place = found(joint.way === undefined ? ways[0] : ways.find(({ way }) => way === joint.way), joint.place);
-    const lost = (byKind[kind]?.at.length ?? 0) > 0 ? lostAt(place, overflows) : noLoss;
-    const last = before[kind]?.[of.length];
-    const isLast =
-      last?.need === need && last.place === place && last.joint.unknown === joint.unknown && isEqual(last.lost, lost);
-    of.push(isLast ? last : { joint, need, place, lost });
+    joints[kind] ??= [];
+    const of = joints[kind];
+    const last = changed[kind] ? undefined : before[kind]?.[of.length];
+    const isAsked = (byKind[kind]?.at.length ?? 0) > 0;
+    if (last && isSameJoint(last.joint, joint) && (!isAsked || isLost(last, overflows))) of.push(last);
+    else {
+      const view = views[kind] ?? noView;
+      const need = found(view.need.get(joint.need), joint.need);
+      const ways = view.ways.get(joint.place) ?? none;
+      const place = found(joint.way === undefined ? ways[0] : ways.find(({ way }) => way === joint.way), joint.place);
+      of.push({ joint, need, place, lost: isAsked ? lostAt(place, overflows) : noLoss });
+    }
   }
-  return joints.map((of, kind) => keep(of, before[kind] ?? none));
+  return before.map((last, kind) => keep(joints[kind] ?? none, last));
+}
+
+const isSameJoint = (a: Joint, b: Joint): boolean =>
+  a.need === b.need && a.place === b.place && a.way === b.way && a.unknown === b.unknown;
+
+/** Whether as much is lost at the place of a joint as was lost there before. */
+function isLost({ place: { meters }, lost }: JointAt, overflows: ReadonlyMap<ResourceId, number>): boolean {
+  for (const quantity in meters) if (lossOf(meters[quantity] ?? none, overflows) !== lost[quantity]) return false;
+  return true;
 }
 
 function lostAt({ meters }: Place, overflows: ReadonlyMap<ResourceId, number>): Record<string, number> {
-  if (!meters) return noLoss;
   const lost: Record<string, number> = {};
-  for (const [quantity, row] of Object.entries(meters)) {
-    for (const resource of row) {
-      const overflow = overflows.get(resource);
-      if (overflow !== undefined) lost[quantity] = (lost[quantity] ?? 0) + overflow;
-    }
+  for (const quantity in meters) {
+    const loss = lossOf(meters[quantity] ?? none, overflows);
+    if (loss !== undefined) lost[quantity] = loss;
   }
   return lost;
 }
 
-/** Of one place, so with the same quantities in the same order, or of none. */
-function isEqual(a: Readonly<Record<string, number>>, b: Readonly<Record<string, number>>): boolean {
-  if (a === b) return true;
-  const keys = Object.keys(a);
-  return keys.length === Object.keys(b).length && keys.every((key) => a[key] === b[key]);
+/** Undefined when nothing in the row counts loss. */
+function lossOf(row: readonly ResourceId[], overflows: ReadonlyMap<ResourceId, number>): number | undefined {
+  let loss: number | undefined;
+  for (const resource of row) {
+    const overflow = overflows.get(resource);
+    if (overflow !== undefined) loss = (loss ?? 0) + overflow;
+  }
+  return loss;
 }
 
 function found<T>(value: T | undefined, id: string): T {
