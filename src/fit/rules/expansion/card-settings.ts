@@ -53,13 +53,13 @@ export const cardSettings = gathersRule({
   say: {
     fits: ({ cards }) => `The jumpers of ${list(cards)} can stay as they are sold.`,
     doesNotFit: (facts) => ({
-      headline: facts.of.length === 1 ? 'One jumper must be moved' : `${facts.of.length} jumpers must be moved`,
+      headline: facts.of.length === 1 ? 'One jumper is to be moved' : `${facts.of.length} jumpers are to be moved`,
       what: `As they are sold, the cards want lines that others have. This works: ${list(movesOf(facts, true))}.`,
       why: 'A line of the bus serves one card; with two on it, the machine hangs or one card does nothing.',
       remedy: `${capital(list(movesOf(facts, false).map((move) => `set the ${move}`)))}, before the card goes into its slot.`,
     }),
     cannotTell: () => ({
-      headline: 'How must the jumpers be set?',
+      headline: 'How are the jumpers to be set?',
       what: 'The jumpers of a card are not recorded, so their setting is not worked out.',
       findOut: "Read the table of jumpers in the card's leaflet.",
     }),

@@ -46,7 +46,7 @@ export const bankSpeed = jointRule({
             findOut: 'Read the figures after the dash on its chips: -70 or -7 is 70 ns.',
           }
         : {
-            headline: 'How fast must the modules be?',
+            headline: 'How fast are the modules to be?',
             what: 'The slowest module that the bank takes is not recorded, so this fit is not judged.',
             findOut: "Read the table of banks in the board's manual.",
           },
