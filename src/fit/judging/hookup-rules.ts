@@ -175,7 +175,7 @@ function tellLeft({ plan, view }: Kind, need: Need, left: WhyLeft | undefined, o
 }
 
 /** How far a need got, nearest to a joint last. */
-const steps: readonly Reason['why'][] = ['none-offered', 'refused', 'absent', 'too-few-alike', 'taken', 'spent'];
+const steps: readonly Reason['why'][] = ['none-offered', 'refused', 'absent', 'taken', 'too-few-alike', 'spent'];
 
 /** A test further down the row was got to by passing those before it; then the nearest miss; then the first place. */
 function furthestOf({ tests }: KindPlan, reasons: readonly Reason[]): Reason | undefined {
