@@ -737,6 +737,22 @@ describe('each part that was put there to teach something does, in a list that i
       [...but(tower, { 'fennick-550': 'dray-400' }), 'brindle-4', 'tollick-card-from-drives'],
       'power/card-leads does-not-fit',
     ],
+    [
+      'tollick-picture-plug',
+      'a plug that passes an analog picture on, on boards that make none',
+      [
+        ...but(tower, { 'orrisk-b2': 'tarn-20', 'quellin-5': 'velm-40', 'tammer-16': 'corrow-16' }),
+        'sollen-paper-14',
+        'tollick-picture-plug',
+      ],
+      'display/picture-socket does-not-fit',
+    ],
+    [
+      'sollen-34-wide',
+      '10.4 kg on an arm for 8',
+      [...but(tower, { 'sollen-27': 'sollen-34-wide' }), 'tollick-reach'],
+      'mounting/arm-weight does-not-fit',
+    ],
     // Of about 1990.
     [
       'hulvane-tower-5',
@@ -809,6 +825,22 @@ describe('each part that was put there to teach something does, in a list that i
       'a processor that does not stay cool by itself',
       but(four, { 'velm-four-25': 'quellin-four-double-50' }),
       'cooling/no-cooling does-not-fit',
+    ],
+    [
+      'vossock-clip-two',
+      'a 32-bit system on a plug-in board of 16',
+      [
+        ...but(two, { 'velm-two-12': 'vossock-clip-two', 'yarrant-base-4': 'yarrant-easel-2' }),
+        'tammer-1024-80',
+        'tammer-1024-80',
+      ],
+      'firmware/instruction-level does-not-fit',
+    ],
+    [
+      'eskerby-lift-tall',
+      'a plug-in board for a wide board on a 16-bit one',
+      but(two, { 'velm-two-12': 'eskerby-lift-tall' }),
+      'socket/processor-board-socket does-not-fit',
     ],
     [
       'ebbe-clip-fan',
