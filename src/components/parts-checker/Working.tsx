@@ -1,4 +1,4 @@
-/** Every budget of the list with its working, as tables: added up only when somebody looks. */
+/** Every budget of the list, a line each that opens to its working: added up only when somebody looks. */
 import { content } from 'virtual:benchbook/content';
 import { useState } from 'preact/hooks';
 import { type SaidBudget, sayBudget } from '../../fit/budgets/say.ts';
@@ -14,14 +14,14 @@ export function Working({ checker }: { checker: Checker }) {
   return (
     <details class="checker-more checker-working" onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
       <summary>All sums with their working</summary>
-      {isOpen && <Tables checker={checker} />}
+      {isOpen && <Sums checker={checker} />}
     </details>
   );
 }
 
 const sourceOf = (id: string): string => content.sources.find((source) => source.id === id)?.title ?? id;
 
-function Tables({ checker }: { checker: Checker }) {
+function Sums({ checker }: { checker: Checker }) {
   const { budgetCents } = checker.exercise.brief;
   const { input } = resolveList(checker.list.value, checker.parts.value);
   const names = new Map(checker.report.value.units.map(({ id, name }) => [id, name]));
@@ -29,7 +29,7 @@ function Tables({ checker }: { checker: Checker }) {
   return (
     <>
       {workingOf(input, budgetCents === undefined ? {} : { budgetCents }, kinds).map((budget) => (
-        <Table
+        <Sum
           key={`${budget.name} ${budget.of} ${budget.about}`}
           said={sayBudget(budget, nameOf)}
           source={sourceOf(budget.source)}
@@ -39,13 +39,18 @@ function Tables({ checker }: { checker: Checker }) {
   );
 }
 
-function Table({ said, source }: { said: SaidBudget; source: string }) {
+function Sum({ said, source }: { said: SaidBudget; source: string }) {
+  const { title, rows, used, limit, unknown, formula } = said;
   return (
-    <section class="checker-sum">
+    <details class="checker-sum">
+      <summary>
+        <span class="checker-sum-title">{title}</span>{' '}
+        <b class="number">{limit === undefined ? used : `${used} of ${limit}`}</b>
+      </summary>
       <table>
-        <caption>{said.title}</caption>
+        <caption class="visually-hidden">{title}: the working</caption>
         <tbody>
-          {said.rows.map(({ what, amount }, row) => (
+          {rows.map(({ what, amount }, row) => (
             <tr key={row}>
               <th scope="row">{what}</th>
               <td class="number">{amount}</td>
@@ -55,20 +60,20 @@ function Table({ said, source }: { said: SaidBudget; source: string }) {
         <tfoot>
           <tr>
             <th scope="row">Comes to</th>
-            <td class="number">{said.used}</td>
+            <td class="number">{used}</td>
           </tr>
-          {said.limit !== undefined && (
+          {limit !== undefined && (
             <tr>
               <th scope="row">Limit</th>
-              <td class="number">{said.limit}</td>
+              <td class="number">{limit}</td>
             </tr>
           )}
         </tfoot>
       </table>
-      {said.unknown.length > 0 && <p>Not recorded: {listed(said.unknown)}.</p>}
+      {unknown.length > 0 && <p>Not recorded: {listed(unknown)}.</p>}
       <p>
-        {said.formula} Source: {source}.
+        {formula} Source: {source}.
       </p>
-    </section>
+    </details>
   );
 }

@@ -21,7 +21,8 @@ export function pictureBudgets(bench: Bench): Budget[] {
 const rungOf = (bench: Bench, monitor: Monitor): Rung | undefined =>
   bench.rungsOf('picture').find(({ need }) => need.part === monitor.id);
 
-const analogPlugs = ['vga', 'de-9'];
+/** Joined by a plug whose lines a beam follows. */
+const isAnalog = ({ place }: Rung): boolean => ['vga', 'de-9'].includes(String(place.attrs['plug']));
 
 /**
  * In megabits a second, for a monitor with a size and a rate that is not joined by an analog plug. Of the depths that
@@ -33,7 +34,7 @@ function pictureBudget(bench: Bench, monitor: Monitor): Budget[] {
   const plug = rung?.place.attrs['plug'];
   const mbps = modeMbps(monitor.part);
   if (mbps === undefined || widthPx === undefined || heightPx === undefined || refreshHz === undefined) return [];
-  if (bitsPerColour === undefined || (typeof plug === 'string' && analogPlugs.includes(plug))) return [];
+  if (bitsPerColour === undefined || (rung && isAnalog(rung))) return [];
   const timing = timingOf('cvt-rb2', { widthPx, heightPx, refreshHz });
   const limit = rung && carriedBy(bench, monitor, rung, mbps);
   const depth = [bitsPerColour, 8].find(
@@ -103,11 +104,11 @@ function carriedBy(bench: Bench, { part }: Monitor, rung: Rung, mbps: number): n
 
 const hertz = (kilohertz: number): number => Math.round(kilohertz * 1000);
 
-/** In lines a second, for a monitor that draws with a beam and is joined to a card whose pictures are recorded. */
+/** In lines a second, for a monitor that is joined by an analog plug and whose file says which lines it follows. */
 function scanBudget(bench: Bench, monitor: Monitor): Budget[] {
   const { horizontalKhz, verticalHz } = monitor.part;
   const rung = rungOf(bench, monitor);
-  if (!horizontalKhz || !rung) return [];
+  if (!horizontalKhz || !rung || !isAnalog(rung)) return [];
   const machine = bench.chain(rung, ['picture']).at(-1)?.place;
   const card = machine && bench.unit(machine.part)?.part;
   const output =

@@ -1,4 +1,5 @@
 import { showDeciwatts } from '../../../units/amounts.ts';
+import { past } from '../../budgets/total.ts';
 import { budgetRule, doesNotApply, doesNotFit, fits } from '../../rule.ts';
 
 export const supplyHeadroom = budgetRule({
@@ -10,13 +11,14 @@ export const supplyHeadroom = budgetRule({
   lesson: 'fit/choosing-for-a-purpose',
 
   budget: 'power',
-  judge({ used, limit, unknown, about }) {
+  judge(budget) {
+    const { used, limit, unknown, about } = budget;
     if (about.length === 0) return doesNotApply;
     // Too small or not known is told by the rule on the load.
     if (limit === undefined || used > limit || unknown.length > 0) return doesNotApply;
     const most = Math.floor((limit * 4) / 5);
     const facts = { used, limit, free: limit - used, most, rating: Math.ceil((used * 5) / 40) * 10 };
-    return used <= most ? fits(facts) : doesNotFit(facts);
+    return (past(budget, 5, 4) ?? 0) <= 0 ? fits(facts) : doesNotFit(facts);
   },
 
   say: {
