@@ -885,9 +885,9 @@ describe('each part that was put there to teach something does, in a list that i
       'display/scan-rate cannot-tell',
     ],
     [
-      'sollen-hue-14',
+      'sollen-tint-14',
       'pictures beyond a fixed monitor',
-      but(narrow, { 'sollen-paper-14': 'sollen-hue-14', 'sollen-array-256': 'sollen-array-1024' }),
+      but(narrow, { 'sollen-paper-14': 'sollen-tint-14', 'sollen-array-256': 'sollen-array-1024' }),
       'display/mode-choice does-not-fit',
     ],
     [
