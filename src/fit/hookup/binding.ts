@@ -1,12 +1,12 @@
 import type { Bench } from './bench.ts';
-import type { Seeker, Spot, Store } from './records.ts';
+import type { Candidate, Seeker, Store } from './records.ts';
 
 /**
  * Finds the resources that the needs could overdraw between them. A resource cannot bind when the most
  * that all needs, or all places, could put on it stays within its capacity: each need has one joint,
- * and each place takes as many as its `fill`.
+ * and each place takes as many as its `fill`. The places are numbered, so many of them.
  */
-export function findBinding({ seekers, stores }: Bench): void {
+export function findBinding({ seekers, stores }: Bench, places: number): void {
   for (const store of stores) {
     store.sum = 0;
     store.drawer = undefined;
@@ -18,7 +18,7 @@ export function findBinding({ seekers, stores }: Bench): void {
     isDoubtful ||= store.binds;
     store.drawer = undefined;
   }
-  if (isDoubtful) compareByPlace(seekers, stores);
+  if (isDoubtful) compareByPlace(seekers, stores, places);
 }
 
 /** Adds the most that one need could put on each resource. */
@@ -39,28 +39,33 @@ function addMost(seeker: Seeker): void {
   }
 }
 
-type ByPlace = { store: Store; spots: Spot[]; most: number[]; sum: number };
+/** By doubtful resource and place, the most that one need could put on it there. */
+let mostThere = new Float64Array(0);
 
 /** Lets those off that the places could not overdraw. */
-function compareByPlace(seekers: readonly Seeker[], all: readonly Store[]): void {
-  const sums: ByPlace[] = [];
-  for (const store of all) if (store.binds) store.sum = sums.push({ store, spots: [], most: [], sum: 0 }) - 1;
-  for (const { open } of seekers) {
-    for (const { way, stores, amounts } of open) {
-      for (let at = 0; at < stores.length; at += 1) {
-        const store = stores[at] as Store;
-        if (store.binds) raise(sums[store.sum] as ByPlace, way.spot, (amounts[at] as number) * way.fill);
-      }
-    }
+function compareByPlace(seekers: readonly Seeker[], stores: readonly Store[], places: number): void {
+  let doubtful = 0;
+  for (const store of stores) {
+    if (!store.binds) continue;
+    store.sum = 0;
+    store.row = doubtful * places;
+    doubtful += 1;
   }
-  for (const { store, sum } of sums) store.binds = sum > store.capacity;
+  if (mostThere.length < doubtful * places) mostThere = new Float64Array(2 * doubtful * places);
+  mostThere.fill(0, 0, doubtful * places);
+  for (const { open } of seekers) for (const candidate of open) addThere(candidate);
+  for (const store of stores) store.binds &&= store.sum > store.capacity;
 }
 
-function raise(by: ByPlace, spot: Spot, amount: number): void {
-  const known = by.spots.indexOf(spot);
-  const at = known < 0 ? by.spots.push(spot) - 1 : known;
-  const most = by.most[at] ?? 0;
-  if (amount <= most) return;
-  by.sum += amount - most;
-  by.most[at] = amount;
+function addThere({ way, stores, amounts }: Candidate): void {
+  for (let index = 0; index < stores.length; index += 1) {
+    const store = stores[index] as Store;
+    if (!store.binds) continue;
+    const at = store.row + way.spot.number;
+    const amount = (amounts[index] as number) * way.fill;
+    const most = mostThere[at] as number;
+    if (amount <= most) continue;
+    store.sum += amount - most;
+    mostThere[at] = amount;
+  }
 }

@@ -12,8 +12,11 @@ export function divide(bench: Bench): Seeker[][] {
   const { seekers } = bench;
   findCandidates(bench);
   dropIdleSpares(seekers);
+  let places = 0;
   for (const kind of bench.kinds) {
     for (const spot of kind.spots) {
+      spot.number = places;
+      places += 1;
       spot.wanters = 0;
       spot.latest = undefined;
     }
@@ -31,7 +34,7 @@ export function divide(bench: Bench): Seeker[][] {
       spot.latest = seeker;
     }
   }
-  findBinding(bench);
+  findBinding(bench, places);
 
   const fixed = seekers.filter((seeker) => isFixed(seekers, seeker));
   for (const seeker of fixed) seeker.placed = seeker.open[0];

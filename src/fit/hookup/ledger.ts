@@ -96,6 +96,7 @@ export class Ledger {
       open: none,
       placed: undefined,
       isCertain: false,
+      joint: undefined,
       component: -1,
       mark: 0,
     };
@@ -164,6 +165,7 @@ export class Ledger {
       binds: false,
       used: 0,
       sum: 0,
+      row: 0,
       most: 0,
       drawer: undefined,
     }));

@@ -7,7 +7,7 @@
  * The records also carry fields "of the problem at hand", which `layOut` and the search write. They
  * hold until the next problem is laid out.
  */
-import type { KindName, Need, Place, PlaceId, Resource, ResourceId, Test } from '../model.ts';
+import type { Joint, KindName, Need, Place, PlaceId, Resource, ResourceId, Test } from '../model.ts';
 import type { Mating } from './mating.ts';
 import type { Turn } from './order.ts';
 
@@ -34,8 +34,9 @@ export type Store = {
   binds: boolean;
   /** What is charged to it; see `charge`. */
   used: number;
-  /** The most that each need could put on it, summed; and one need's. */
+  /** The most that each need could put on it, summed; and one need's. `row`: where its places are counted. */
   sum: number;
+  row: number;
   most: number;
   drawer: Seeker | undefined;
 };
@@ -74,6 +75,8 @@ export type Seeker = {
   /** What it is joined to; null when it is left over, undefined while that is open. */
   placed: Candidate | null | undefined;
   isCertain: boolean;
+  /** The joint that it was given last. */
+  joint: Joint | undefined;
   /** Towards the one that stands for its component, which has the component's number. */
   parent: Seeker;
   component: number;
@@ -109,6 +112,8 @@ export type Spot = {
   readonly fill: number;
 
   // Of the problem at hand.
+  /** Among all places. */
+  number: number;
   /** How many needs have a candidate here, the first and the latest met. */
   wanters: number;
   first: Seeker | undefined;
@@ -175,6 +180,7 @@ export type KindCard = {
 export const newSpot = (fill: number): Spot => ({
   ways: [],
   fill,
+  number: 0,
   wanters: 0,
   first: undefined,
   latest: undefined,

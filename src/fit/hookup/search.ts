@@ -18,7 +18,8 @@ let latest: { hookup: Hookup; bench: Bench } | undefined;
  * needs, places and resources in the problem changes nothing.
  *
  * What is read from a need, place or resource is kept for as long as that object is: the same objects
- * are found again quickly, and must not change.
+ * are found again quickly, and must not change. Joints may be the same objects from hookup to hookup, and
+ * must not change either.
  *
  * `stepLimit` holds for each component, 20,000 when absent. Where it is reached the hookup is one that
  * can be made, but `proved` is false, and `stopped` lists the needs left over for want of steps.
@@ -69,12 +70,14 @@ export function benchOf(problem: Problem, hookup: Hookup): Bench {
   return bench;
 }
 
-function joint({ need }: Seeker, { way: { place }, unknown }: Candidate): Joint {
+/** A need that is joined where it was last has the same joint, so that its id is made once. */
+function joint(seeker: Seeker, { way: { place }, unknown }: Candidate): Joint {
+  const { need, joint: last } = seeker;
   const { id, way } = place;
-  const { kind } = need;
-  return way === undefined
-    ? { id: jointId(need, place), kind, need: need.id, place: id, unknown }
-    : { id: jointId(need, place), kind, need: need.id, place: id, way, unknown };
+  if (last && last.place === id && last.way === way && last.unknown === unknown) return last;
+  const made = { id: jointId(need, place), kind: need.kind, need: need.id, place: id, unknown };
+  seeker.joint = way === undefined ? made : { ...made, way };
+  return seeker.joint;
 }
 
 /** By resource, in the order of ids. */
