@@ -1,6 +1,6 @@
 /** From units to one problem: what they need, what they offer, what they share. */
 import type { Part, PartClass, PartOf } from '../../parts/part.ts';
-import type { Lowered, Unit } from '../model.ts';
+import type { KindName, Lowered, Unit } from '../model.ts';
 import { lower as adapter } from './adapter.ts';
 import { lower as bankModule } from './bank-module.ts';
 import { lower as busCard } from './bus-card.ts';
@@ -107,6 +107,13 @@ export function lowerEach(units: readonly Unit[]): Lowered[] {
   }
   return each;
 }
+
+/** Beside the parts that have needs or places of a kind: classes that decide, in `lowerEach`, what those are. */
+export const readBeside: { readonly [K in KindName]?: readonly PartClass[] } = {
+  picture: ['processor'],
+  mains: ['power-strip'],
+  'radiator-mount': ['memory-module', 'graphics-card', 'expansion-card'],
+};
 
 const hasMains: ReadonlySet<PartClass> = new Set(['power-supply', 'monitor']);
 
