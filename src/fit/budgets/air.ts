@@ -46,8 +46,10 @@ export function airBudget(bench: Bench, brief: JudgeBrief): Budget | undefined {
     used,
     about: [chassis.id],
     unknown: [
-      ...heat.unknown,
-      ...new Set(movers.flatMap(({ unit, airflowM3h }) => (airflowM3h === undefined ? [unit] : []))),
+      ...new Set([
+        ...heat.unknown,
+        ...movers.flatMap(({ unit, airflowM3h }) => (airflowM3h === undefined ? [unit] : [])),
+      ]),
     ],
     working,
     formula:

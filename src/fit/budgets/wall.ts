@@ -86,7 +86,7 @@ function wallBudget(supply: Unit<PartOf<'power-supply'>>, given: Budget, units: 
         ? ['This load lies outside those that are recorded for the supply, so the nearest of them counts.']
         : []),
     ].join(' '),
-    source: efficiency === undefined ? 'maker-data-sheet' : 'efficiency-levels',
+    source: 'maker-data-sheet',
   };
 }
 
