@@ -16,6 +16,7 @@ const plain = <C extends PartClass>(partClass: C) => ({
 const parts: { readonly [C in PartClass]: PartOf<C> } = {
   chassis: {
     ...plain('chassis'),
+    grams: 6500,
     heightMm: 450,
     depthMm: 420,
     widthMm: 210,
@@ -44,13 +45,21 @@ const parts: { readonly [C in PartClass]: PartOf<C> } = {
   },
   motherboard: {
     ...plain('motherboard'),
+    grams: 700,
     formFactor: 'micro-atx',
     depthMm: 244,
     heightMm: 244,
     socket: 'k4',
     coolerMountings: ['square-80'],
     processorPowerW: 125,
-    firmware: { shipped: 5, knows: [{ family: 'quellin-2', from: 1 }], updatesWithoutProcessor: false },
+    firmware: {
+      shipped: 5,
+      knows: [{ family: 'quellin-2', from: 1 }],
+      updatesWithoutProcessor: false,
+      bootModes: ['uefi'],
+      bootsFrom: ['nvme', 'sata', 'usb'],
+      hasSecurityModule: true,
+    },
     memory: {
       generation: 'ddr5',
       slots: [
@@ -63,6 +72,8 @@ const parts: { readonly [C in PartClass]: PartOf<C> } = {
       totalGb: 128,
       speedMts: 5600,
       registered: false,
+      errorCorrection: false,
+      millivolts: 1100,
     },
     expansionSlots: [
       { id: 'x16-1', position: 1, lengthLanes: 16, lanes: 16, generation: 4 },
@@ -102,16 +113,20 @@ const parts: { readonly [C in PartClass]: PartOf<C> } = {
   },
   processor: {
     ...plain('processor'),
+    grams: 60,
     socket: 'k4',
     family: 'quellin-2',
     cores: 6,
     sustainedW: 65,
     peakW: 90,
+    levels: ['x86-16', 'x86-32', 'x86-64'],
+    correctsMemory: false,
     hasGraphics: true,
     processingPoints: 400,
   },
   cooler: {
     ...plain('cooler'),
+    grams: 750,
     mountings: ['square-80'],
     heightMm: 150,
     ratedW: 120,
@@ -120,14 +135,18 @@ const parts: { readonly [C in PartClass]: PartOf<C> } = {
   },
   'memory-module': {
     ...plain('memory-module'),
+    grams: 35,
     generation: 'ddr5',
     capacityGb: 16,
     speedMts: 5600,
     heightMm: 32,
     registered: false,
+    hasErrorCorrection: false,
+    millivolts: 1100,
   },
   'graphics-card': {
     ...plain('graphics-card'),
+    grams: 800,
     lengthMm: 240,
     heightMm: 120,
     slotsThick: 2,
@@ -135,6 +154,7 @@ const parts: { readonly [C in PartClass]: PartOf<C> } = {
     generation: 4,
     sustainedW: 120,
     peakW: 160,
+    excursionW: 220,
     powerSockets: ['pcie-8'],
     outputs: [
       { id: 'hdmi-1', plug: 'hdmi', megabits: 14_400 },
@@ -145,6 +165,7 @@ const parts: { readonly [C in PartClass]: PartOf<C> } = {
   },
   'storage-drive': {
     ...plain('storage-drive'),
+    grams: 10,
     build: 'm2',
     capacityGb: 1000,
     key: 'm',
@@ -157,6 +178,7 @@ const parts: { readonly [C in PartClass]: PartOf<C> } = {
   },
   'power-supply': {
     ...plain('power-supply'),
+    grams: 1800,
     shape: 'atx',
     lengthMm: 150,
     ratedW: 550,
@@ -168,8 +190,16 @@ const parts: { readonly [C in PartClass]: PartOf<C> } = {
       { id: 'drives-1', plugs: ['sata-power', 'sata-power', 'sata-power'], carriesW: 54 },
     ],
     hasSwitch: true,
+    rails: [
+      { id: '3.3v', milliamps: 20_000 },
+      { id: '5v', milliamps: 20_000 },
+      { id: '12v', milliamps: 45_000 },
+    ],
+    combinedLowW: 110,
+    bearsExcursions: true,
+    mains: { fromVolts: 100, toVolts: 240 },
   },
-  fan: { ...plain('fan'), sizeMm: 120, thicknessMm: 25, pins: 4, milliamps: 150, airflowM3h: 90 },
+  fan: { ...plain('fan'), grams: 150, sizeMm: 120, thicknessMm: 25, pins: 4, milliamps: 150, airflowM3h: 90 },
   monitor: {
     ...plain('monitor'),
     widthPx: 1920,
@@ -180,6 +210,8 @@ const parts: { readonly [C in PartClass]: PartOf<C> } = {
       { id: 'hdmi-1', plug: 'hdmi', megabits: 8160 },
       { id: 'displayport-1', plug: 'displayport', megabits: 17_280 },
     ],
+    armHolesMm: [100],
+    grams: 3800,
     diagonalInch: 24,
     sustainedW: 25,
   },

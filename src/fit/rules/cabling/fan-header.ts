@@ -5,7 +5,11 @@ import { lacks } from '../words.ts';
 
 /** "A fan fitted in Lodden 20", "The fan of Skarn Low", or the name of a fan that is a part by itself. */
 const fanOf = (part: string, needName: string): string =>
-  needName.startsWith('fitted') ? `A fan fitted in ${part}` : needName === 'fan' ? `The fan of ${part}` : part;
+  needName.startsWith('fitted')
+    ? `A fan fitted in ${part}`
+    : /^fan(-\d+)?$/.test(needName)
+      ? `The fan of ${part}`
+      : part;
 
 const stillFan = (needName: string): string =>
   needName === 'fan'
@@ -23,22 +27,21 @@ export const fanHeader = leftRule({
   left: 'fan-header',
 
   say: {
-    fits: ({ part, needName }) => `${fanOf(part, needName)} has a header on the board.`,
+    fits: ({ part, needName }) => `${fanOf(part, needName)} has a header.`,
     doesNotFit: ({ part, needName, reason, places, wanting, capacity, wanted }) => {
       if (reason === 'spent' && capacity !== null && wanted !== null)
         return {
           headline: `The fan header is ${showAmps(wanted - capacity)} short`,
           what: `With ${fanOf(part, needName).replace(/^(A|The) /, (word) => word.toLowerCase())} on it, the header would have to give ${showAmps(wanted)}; it gives ${showAmps(capacity)}, so ${showAmps(wanted - capacity)} is missing.`,
-          why: 'A fan that draws more than its header gives can burn the header out, and that cannot be mended.',
-          remedy: `Choose fans that draw ${showAmps(capacity)} or less on each header, or a board whose headers give ${showAmps(wanted)}.`,
+          why: 'A fan that draws more than its header gives can burn the header out, and that cannot be mended. A splitter shares what a header gives; it adds nothing.',
+          remedy: `Choose fans that draw ${showAmps(capacity)} or less on each header, or a fan hub with a power lead of its own, or a board whose headers give ${showAmps(wanted)}.`,
         };
       if (reason === 'taken')
         return {
           headline: `${count(wanting, 'fan', 'fans')}, ${count(places, 'fan header', 'fan headers')}`,
-          what: `The list has ${spelled(wanting, 'fan', 'fans')} and the board ${spelled(places, 'header', 'headers')}, so there ${wanting - places === 1 ? 'is' : 'are'} ${inWords(wanting - places)} too few. ${fanOf(part, needName)} is left without.`,
+          what: `The list has ${spelled(wanting, 'fan', 'fans')} and ${spelled(places, 'header or outlet', 'headers and outlets')} for them, so there ${wanting - places === 1 ? 'is' : 'are'} ${inWords(wanting - places)} too few. ${fanOf(part, needName)} is left without.`,
           why: stillFan(needName),
-          remedy:
-            'Take one fan off the list, or choose a board with one more header, or a case that comes with fewer fans.',
+          remedy: 'Take one fan off the list, or add a splitter or a fan hub, or choose a board with one more header.',
         };
       return {
         headline: 'The fan has no header',
@@ -101,6 +104,30 @@ export const fanHeader = leftRule({
           { sizeMm: 120, pins: 4, milliamps: 180 },
         ],
         motherboard: { fanHeaders: [{ id: 'case-1', pins: 4, milliamps: 1000 }] },
+      },
+      verdict: 'does-not-fit',
+    },
+    {
+      title: 'two fans on a splitter draw exactly what one header gives',
+      parts: {
+        fan: [
+          { sizeMm: 120, pins: 4, milliamps: 500 },
+          { sizeMm: 120, pins: 4, milliamps: 500 },
+        ],
+        motherboard: { fanHeaders: [{ id: 'case-1', pins: 4, milliamps: 1000 }] },
+        adapter: {},
+      },
+      verdict: 'fits',
+    },
+    {
+      title: 'two fans on a splitter draw a milliamp more than one header gives',
+      parts: {
+        fan: [
+          { sizeMm: 120, pins: 4, milliamps: 500 },
+          { sizeMm: 120, pins: 4, milliamps: 501 },
+        ],
+        motherboard: { fanHeaders: [{ id: 'case-1', pins: 4, milliamps: 1000 }] },
+        adapter: {},
       },
       verdict: 'does-not-fit',
     },

@@ -27,11 +27,15 @@ export const frontLead = leftRule({
       why:
         needName === 'power-button'
           ? 'The button on the case starts the machine through these two pins; without them it does nothing.'
-          : 'The socket at the front of the case is there and dead.',
+          : needName === 'hd-audio'
+            ? 'The sockets for headphones and a microphone at the front of the case are there and silent.'
+            : 'The socket at the front of the case is there and dead.',
       remedy:
-        needName === 'power-button'
-          ? 'Choose a board with pins for a power button.'
-          : `Choose a board with pins for ${termName(needName)}, or a case without that lead, or do without that socket: the machine works.`,
+        needName === 'power-button' && reason === 'taken'
+          ? 'Take one case off the list: one board has pins for one button.'
+          : needName === 'power-button'
+            ? 'Choose a board with pins for a power button.'
+            : `Choose a board with pins for ${termName(needName)}, or a case without that lead, or do without that socket: the machine works.`,
     }),
     cannotTell: (missing) =>
       lacks(missing, 'motherboard')

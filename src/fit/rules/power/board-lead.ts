@@ -14,7 +14,7 @@ export const boardLead = leftRule({
   plugTest: { need: 'plug', place: 'plug' },
 
   say: {
-    fits: ({ part, needName }) => `${part} gets its ${termName(needName)} from the supply.`,
+    fits: ({ part, needName }) => `A lead goes into the large socket of ${part}, made for the ${termName(needName)}.`,
     doesNotFit: ({ part, needName, mating }) => ({
       headline: `No ${termName(needName)} for the board`,
       what:
@@ -45,6 +45,14 @@ export const boardLead = leftRule({
       parts: {
         motherboard: { powerSockets: ['atx-24'] },
         'power-supply': { leads: [{ id: 'board', plugs: ['atx-24'] }] },
+      },
+      verdict: 'fits',
+    },
+    {
+      title: 'a 24-pin socket and a 20-pin lead',
+      parts: {
+        motherboard: { powerSockets: ['atx-24'] },
+        'power-supply': { leads: [{ id: 'board', plugs: ['atx-20'] }] },
       },
       verdict: 'fits',
     },

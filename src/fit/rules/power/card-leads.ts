@@ -10,7 +10,7 @@ const plugs = (n: number, plug: string): string =>
 
 export const cardLeads = leftRule({
   id: 'power/card-leads',
-  title: 'A lead of the supply feeds every socket of the graphics card',
+  title: 'A lead of the supply feeds every power socket of a card',
   severity: 'blocker',
   basis: 'maker',
   sources: ['maker-data-sheet', 'atx-3-design-guide'],
@@ -33,7 +33,7 @@ export const cardLeads = leftRule({
         : {
             headline: `${capital(termName(needName))}s: ${wanting} wanted, ${mating} there`,
             what: `${part} needs ${plugs(wanting, needName)}; the list has ${mating === 0 ? 'none' : inWords(mating)}.`,
-            why: 'A graphics card with an empty power socket does not start, or stops as soon as it has work to do.',
+            why: 'A card with an empty power socket does not start, or stops as soon as it has work to do.',
             remedy: `Choose a supply with ${plugs(wanting, needName)}, or a card that needs ${wanting === 1 ? 'none' : 'fewer'}.`,
           },
     cannotTell: (missing) =>
