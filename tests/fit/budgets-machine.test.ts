@@ -383,7 +383,7 @@ describe('room and weight', () => {
     };
     expect(theBudget('footprint', parts)).toMatchObject({ used: 88_200 + 39_600, unknown: [] });
     expect(theBudget('footprint', { ...parts, 'monitor-arm': {} })).toMatchObject({ used: 88_200, unknown: [] });
-    expect(theBudget('footprint', { chassis: {}, monitor: {} })).toMatchObject({
+    expect(theBudget('footprint', { chassis: {}, monitor: { footWidthMm: undefined } })).toMatchObject({
       used: 88_200,
       unknown: ['monitor-1'],
     });

@@ -92,7 +92,7 @@ describe('a short excursion', () => {
   });
 
   test('without the figure a card draws its burst at least', () => {
-    expect(theBudget('excursion', { 'graphics-card': { peakW: 300 } })).toMatchObject({
+    expect(theBudget('excursion', { 'graphics-card': { peakW: 300, excursionW: undefined } })).toMatchObject({
       used: 3000,
       unknown: ['graphics-card-1'],
       working: [{ unit: 'graphics-card-1', amount: 3000, field: 'peakW' }],
@@ -155,7 +155,7 @@ describe('rails', () => {
   });
 
   test('rails that are not recorded set no limit; without a supply there is none to speak of', () => {
-    const names = budgetsNamed('rail', { ...current, 'power-supply': {} });
+    const names = budgetsNamed('rail', { ...current, 'power-supply': { rails: undefined, combinedLowW: undefined } });
     expect(names.map(({ of, limit }) => [of, limit])).toEqual([
       ['12v', undefined],
       ['5v', undefined],
@@ -272,7 +272,7 @@ describe('power from the wall', () => {
   });
 
   test('without a curve what the parts draw is the least it can be', () => {
-    expect(theBudget('wall-power', { motherboard: {}, 'power-supply': {} })).toMatchObject({
+    expect(theBudget('wall-power', { motherboard: {}, 'power-supply': { efficiency: undefined } })).toMatchObject({
       used: 400,
       unknown: ['power-supply-1'],
     });

@@ -1,5 +1,5 @@
 /** What each lead of the supply carries, against what its maker lets it carry. In deciwatts. */
-import type { NeedId, ResourceId } from '../model.ts';
+import type { NeedId, Place, ResourceId } from '../model.ts';
 import type { Budget } from '../report.ts';
 import type { Bench, Rung } from './bench.ts';
 
@@ -18,9 +18,9 @@ export function leadBudgets(bench: Bench): Budget[] {
   const ids = [...onLead.keys()].sort((a, b) => (a < b ? -1 : 1));
   return ids.flatMap((lead) => {
     const served = onLead.get(lead) ?? [];
-    const working = served.flatMap(({ need }) => {
+    const working = served.flatMap(({ need, place }) => {
       const amount = through(bench, rungs, need.id);
-      return amount === 0 ? [] : [{ unit: need.part, amount, field: String(need.attrs['plug']) }];
+      return amount === 0 ? [] : [{ unit: need.part, amount, field: plugOf(place) }];
     });
     const limit = bench.resources.get(lead);
     const supply = served[0]?.place.part;
@@ -38,6 +38,12 @@ export function leadBudgets(bench: Bench): Budget[] {
       source: 'maker-data-sheet',
     } satisfies Budget;
   });
+}
+
+/** Of several that it goes into, the plug itself is the first. */
+function plugOf({ attrs }: Place): string {
+  const plug = attrs['plug'];
+  return String(Array.isArray(plug) ? plug[0] : plug);
 }
 
 /** What a need takes itself, and what comes through it from beyond, in equal shares, rounded up, of all ways it may come. */
