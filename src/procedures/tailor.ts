@@ -17,7 +17,7 @@ type Subject = { joint?: Joint; unit?: UnitId; words: Record<string, string> };
 /**
  * `report` is the fit report of `list`. Steps for kinds of joint and classes of part that the report does
  * not have are left out; what came after them waits for what they waited for. Never throws: a list with
- * left-over needs gives a card without the steps for them.
+ * left-over needs gives a card without the steps for them, and joints that no step makes are named in `unmade`.
  */
 export function tailor(procedure: Procedure, list: PartsList, report: FitReport): JobCard {
   const canonical = sortList(list);
@@ -47,6 +47,7 @@ export function tailor(procedure: Procedure, list: PartsList, report: FitReport)
     }
   }
 
+  const made = new Set(steps.flatMap(({ makes }) => makes));
   return {
     id: `${procedure.id}-${digestOf(canonical).slice(0, 8)}`,
     procedure: procedure.id,
@@ -56,6 +57,10 @@ export function tailor(procedure: Procedure, list: PartsList, report: FitReport)
     chapters: chaptersOf(procedure, steps, report),
     steps,
     holds,
+    unmade: report.joints
+      .map(({ id }) => id)
+      .filter((id) => !made.has(id))
+      .sort(byId),
   };
 }
 

@@ -95,4 +95,6 @@ export type JobCard = {
   chapters: (Chapter & { mat: string[]; tools: string[] })[];
   steps: CardStep[];
   holds: number;
+  /** Joints of the hookup that no step of the procedure makes: a card with any is no card to build by. */
+  unmade: JointId[];
 };

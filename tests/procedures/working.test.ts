@@ -28,6 +28,7 @@ const card: JobCard = {
   chapters: [{ id: 'mat', title: 'On the mat', mat: [], tools: [] }],
   steps: [step('a', 1, [], 1), step('b', 2, ['a'], 2), step('c', 3, ['b'], 4), step('d', 4, ['b'], 8)],
   holds: 0,
+  unmade: [],
 };
 const [, b, c] = card.steps as [CardStep, CardStep, CardStep, CardStep];
 

@@ -4,7 +4,10 @@ import type { PartClass } from '../../parts/part.ts';
 import type { Place, Source } from '../syntax/source.ts';
 import type { PlacedStep } from './placed-step.ts';
 
-/** For each kind, the classes whose parts are joined that way. None: no class of part has that kind of joint yet. */
+/**
+ * For each kind, the classes whose joints a procedure of a whole machine makes. Other classes may have them too: a card
+ * says which joints of a list no step makes.
+ */
 export const joinedClasses: Record<KindName, readonly PartClass[]> = {
   'processor-socket': ['processor'],
   'cooler-mount': ['cooler'],
