@@ -108,7 +108,7 @@ export type LeftFacts = {
   /** Places of the kind there are, and how many of them would mate. */
   places: number;
   mating: number;
-  /** Needs of this kind in the list; where it has a plug, those with the same plug. */
+  /** Needs of this kind in the list that are no spares; where it has a plug, those with the same plug. */
   wanting: number;
   /** For `spent`: what the resource holds and what was wanted from it in all. */
   capacity: number | null;

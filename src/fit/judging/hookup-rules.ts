@@ -273,7 +273,7 @@ function leftFacts(
     reason,
     places: view.places.length,
     mating: view.places.filter((place) => mate(tests, need.attrs, place.attrs) !== 'no').length,
-    wanting: view.needs.filter((other) => plugOf(other) === plug).length,
+    wanting: view.needs.filter((other) => other.left !== 'spare' && plugOf(other) === plug).length,
     capacity: why?.why === 'spent' ? why.capacity : null,
     wanted: why?.why === 'spent' ? why.wanted : null,
     resource: why?.why === 'spent' ? why.resource.slice(why.resource.lastIndexOf('/') + 1) : null,

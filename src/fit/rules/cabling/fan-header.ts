@@ -36,6 +36,14 @@ export const fanHeader = leftRule({
           why: 'A fan that draws more than its header gives can burn the header out, and that cannot be mended. A splitter shares what a header gives; it adds nothing.',
           remedy: `Choose fans that draw ${showAmps(capacity)} or less on each header, or a fan hub with a power lead of its own, or a board whose headers give ${showAmps(wanted)}.`,
         };
+      if (reason === 'taken' && places >= wanting)
+        return {
+          headline: 'The fan has no header left',
+          what: `${fanOf(part, needName)} is left without a header: those on the board are taken, and an outlet of a splitter or a hub is of no use until its own plug has a place that gives enough current.`,
+          why: stillFan(needName),
+          remedy:
+            'Take one fan off the list, or choose fans that draw less, or a fan hub with a power lead of its own, or a board with one more header.',
+        };
       if (reason === 'taken')
         return {
           headline: `${count(wanting, 'fan', 'fans')}, ${count(places, 'fan header', 'fan headers')}`,

@@ -1,5 +1,5 @@
 import { slotPitch } from '../../../standards/boards.ts';
-import { showMm, tidy } from '../../../units/amounts.ts';
+import { showMm } from '../../../units/amounts.ts';
 import type { UnitId } from '../../model.ts';
 import { slotPlace } from '../../needs/motherboard.ts';
 import { cannotTell, doesNotApply, doesNotFit, fits, gathersRule } from '../../rule.ts';
@@ -40,7 +40,7 @@ export const nextCard = gathersRule({
       .toSorted((a, b) => a.free - b.free)[0];
     if (tightest === undefined) return doesNotApply;
     const { card, next, free } = tightest;
-    const facts = { card: card.name, next: next.name, free, gapMm: tidy(Math.max(0, free) * slotPitch.mm) };
+    const facts = { card: card.name, next: next.name, free, gapMm: Math.round(Math.max(0, free) * slotPitch.mm) };
     const about: UnitId[] = [card.unit, next.unit];
     return free >= 1 ? fits(facts, about) : doesNotFit(facts, about);
   },

@@ -15,7 +15,7 @@ export const coolerBracket = refusesRule({
     fits: ({ part, offered }) =>
       offered === null
         ? `${part} has the bracket it needs from the list.`
-        : `The bracket with which ${part} goes onto ${oneOf(offered)} is in its box.`,
+        : `${part} goes onto ${oneOf(offered)} with what is in its box.`,
     doesNotFit: ({ part, on, need, offered }) => ({
       headline: 'The bracket is sold apart',
       what: `${part} goes onto ${on} only with a bracket for ${oneOf(offered)}, which is not in its box${Array.isArray(need) && need.length > 0 ? `; the box has ${oneOf(need)}` : ''}.`,
