@@ -1,8 +1,7 @@
 /** Marks what a student said of each statement about a given list. */
-import { judge } from '../fit/judge.ts';
+import { judgeList } from '../fit/judge.ts';
 import type { Finding, FitReport } from '../fit/report.ts';
 import { sayFinding } from '../fit/say.ts';
-import { resolveList } from '../parts/list.ts';
 import type { Part } from '../parts/part.ts';
 import { count } from '../wording/phrases.ts';
 import { aboutNothing, type Judged, marked } from './marking.ts';
@@ -17,10 +16,10 @@ const inWords: Record<Finding['verdict'], string> = {
   'cannot-tell': '“cannot tell”',
 };
 
-/** The fit report of the exercise's list; undefined when a part of it is not in the catalogue. */
+/** The fit report of the exercise's list; undefined when not all of it can be judged. */
 export function reportOf(exercise: MisfitsExercise, parts: readonly Part[]): FitReport | undefined {
-  const { input, unknown } = resolveList(exercise.list, parts);
-  return unknown.length > 0 ? undefined : judge(input);
+  const report = judgeList(exercise.list, parts);
+  return report.unjudged.length > 0 ? undefined : report;
 }
 
 /** What the core finds for a statement: the worst finding of its rule, about the first unit of its class when it names one. */

@@ -1,5 +1,5 @@
 /** Findings in words. Words are made nowhere else. */
-import type { Finding } from './report.ts';
+import type { Finding, Unjudged } from './report.ts';
 import type { Rule } from './rule.ts';
 import { rules } from './rules/index.ts';
 
@@ -30,3 +30,18 @@ export function sayBy(list: readonly Rule[]): (finding: Finding) => FindingWords
 }
 
 export const sayFinding = sayBy(rules);
+
+/** Why a line of the list was not judged, as a sentence. */
+export function sayUnjudged({ part, why }: Unjudged): string {
+  switch (why) {
+    case 'unknown-part':
+      return `“${part}” is not a part of this course.`;
+    case 'unknown-class':
+    case 'not-whole':
+      return `“${part}” is from another edition of this course, and is not judged.`;
+    case 'miscounted':
+      return `No machine holds so many of “${part}”.`;
+    case 'too-many':
+      return `With “${part}” the list has more parts than any machine, so it is not judged.`;
+  }
+}

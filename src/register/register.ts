@@ -2,13 +2,12 @@
 import type { Content } from '../content-types.ts';
 import { mark } from '../exercises/grade.ts';
 import type { Marked } from '../exercises/types.ts';
-import { judge } from '../fit/judge.ts';
+import { judgeList } from '../fit/judge.ts';
 import { rules } from '../fit/rules/index.ts';
 import { compareLogbooks } from '../logbook/compare.ts';
 import { allNoted, type CardProgress, type Progress, progressOf } from '../logbook/progress.ts';
 import { type ReadLogbook, readLogbook, tooLarge } from '../logbook/read.ts';
 import type { Logbook, Remark } from '../logbook/types.ts';
-import { resolveList } from '../parts/list.ts';
 import { canBeNoted, withNoted } from '../parts/noted.ts';
 import type { Part } from '../parts/part.ts';
 import { faultyTicks, tailor } from '../procedures/tailor.ts';
@@ -176,13 +175,13 @@ function cardRow(
       ),
     );
   }
-  const { input, unknown, miscounted } = resolveList(shown.list, parts);
-  const strange = [...unknown, ...miscounted];
+  const report = judgeList(shown.list, parts);
+  const strange = report.unjudged.map(({ part }) => part);
   if (strange.length > 0) {
     const says = `The list of its job card has ${strange.join(', ')}, which this course does not have or not so many of.`;
     remarks.push(remark('unknown-part', says));
   }
-  const card = tailor(procedure, shown.list, judge(input));
+  const card = tailor(procedure, shown.list, report);
   const steps = new Map(card.steps.map((step) => [step.key, step]));
   const strangers = [...shown.ticked.keys()].filter((key) => !steps.has(key));
   if (strangers.length > 0) {

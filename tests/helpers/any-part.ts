@@ -9,7 +9,20 @@ const figures = fc.oneof(
   fc.constantFrom(1, 2, 2.5, 3, 4, 5, 6, 8, 12, 16, 32, 75, 80, 120, 140, 150, 400, 1920, 2000, 3000, 100_000),
   fc.double({ min: 0.1, max: 3000, noNaN: true }),
 );
-const words = fc.constantFrom('irq-5', 'io-300', '2026-02-28', 'a', 'a-2', 'b', 'k4', 'hdmi-1', 'sata-1', 'sata-2', 'square-80', 'quellin-2');
+const words = fc.constantFrom(
+  'irq-5',
+  'io-300',
+  '2026-02-28',
+  'a',
+  'a-2',
+  'b',
+  'k4',
+  'hdmi-1',
+  'sata-1',
+  'sata-2',
+  'square-80',
+  'quellin-2',
+);
 
 type Def = {
   type: string;
@@ -64,9 +77,9 @@ const arbitraries = new Map<PartClass, fc.Arbitrary<unknown>>(
   partClasses.map((partClass) => [partClass, valuesOf(partSchemas[partClass])]),
 );
 
-export const anyPart: fc.Arbitrary<Part> = fc
-  .constantFrom(...partClasses)
-  .chain((partClass) => arbitraries.get(partClass) as fc.Arbitrary<unknown>) as fc.Arbitrary<Part>;
+export const anyPartOf = (partClass: PartClass): fc.Arbitrary<Part> => arbitraries.get(partClass) as fc.Arbitrary<Part>;
+
+export const anyPart: fc.Arbitrary<Part> = fc.constantFrom(...partClasses).chain(anyPartOf);
 
 /** Lists of one to `most` lines, each with a part id of its own, one or two of each part. */
 export const anyList = (most: number): fc.Arbitrary<{ part: Part; quantity: number }[]> =>

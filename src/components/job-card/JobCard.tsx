@@ -2,12 +2,11 @@
 import '@preact/signals';
 import { content } from 'virtual:benchbook/content';
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { judge } from '../../fit/judge.ts';
+import { judgeList } from '../../fit/judge.ts';
 import type { FitReport } from '../../fit/report.ts';
-import { sayFinding } from '../../fit/say.ts';
+import { sayFinding, sayUnjudged } from '../../fit/say.ts';
 import { allNoted } from '../../logbook/progress.ts';
 import { textToList } from '../../parts/address.ts';
-import { resolveList } from '../../parts/list.ts';
 import { withNoted } from '../../parts/noted.ts';
 import { classNames, neededClasses, type Part, type PartsList } from '../../parts/part.ts';
 import { tailor } from '../../procedures/tailor.ts';
@@ -79,12 +78,11 @@ export function JobCard({ procedureId, example, exampleName }: Props) {
 
   const made = useMemo(() => {
     if (!procedure) return undefined;
-    const { input, unknown, miscounted } = resolveList(bench.list, bench.parts);
-    const report = judge(input);
+    const report = judgeList(bench.list, bench.parts);
     const here = new Set(report.units.map((unit) => unit.class));
     const amiss = [
-      ...[...unknown, ...bench.unread].map((part) => `“${part}” is not a part of this course.`),
-      ...miscounted.map((part) => `No machine holds so many of “${part}”.`),
+      ...bench.unread.map((part) => sayUnjudged({ part, why: 'unknown-part' })),
+      ...report.unjudged.map(sayUnjudged),
       ...neededClasses.filter((one) => !here.has(one)).map((one) => `The list has no ${classNames[one].one}.`),
     ];
     return { report, amiss, card: tailor(procedure, bench.list, report) };

@@ -6,9 +6,8 @@ import { CaseDrawing } from '../../drawings/CaseDrawing.tsx';
 import { drawCase } from '../../drawings/case-drawing.ts';
 import { mark } from '../../exercises/grade.ts';
 import type { Answer, MisfitsExercise } from '../../exercises/types.ts';
-import { judge } from '../../fit/judge.ts';
+import { judgeList } from '../../fit/judge.ts';
 import { sayFinding } from '../../fit/say.ts';
-import { resolveList } from '../../parts/list.ts';
 import { showMarks } from '../../wording/progress.ts';
 import { progress, record } from '../device/device.ts';
 import { link } from '../link.ts';
@@ -59,7 +58,7 @@ function Sheet({ exercise }: { exercise: MisfitsExercise }) {
     void record({ act: 'verdict-given', exercise: id, statement, verdict });
   }
 
-  const report = useMemo(() => judge(resolveList(exercise.list, content.parts).input), [exercise]);
+  const report = useMemo(() => judgeList(exercise.list, content.parts), [exercise]);
   const notes = useMemo(
     () =>
       sortFindings(report, new Set()).notes.map((finding, index) => ({
