@@ -1,8 +1,9 @@
 /** What a part needs and offers, as people read it on the part's own page. */
-import type { KindName, Lowered, Value } from '../fit/model.ts';
+
 import { showNumber } from '../units/money.ts';
-import { list } from './phrases.ts';
-import { termName } from './terms.ts';
+import { list } from '../wording/phrases.ts';
+import { termName } from '../wording/terms.ts';
+import type { KindName, Lowered, Value } from './model.ts';
 
 /** What a need of the kind is joined to, and what a place of the kind is. */
 const kindWords: Record<KindName, { need: string; place: string }> = {

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
+import { endLines } from '../../src/fit/end-lines.ts';
 import { aPart } from '../../src/fit/examples.ts';
 import { lower } from '../../src/fit/needs/index.ts';
 import { type PartClass, partClasses } from '../../src/parts/part.ts';
-import { endLines } from '../../src/wording/joint-words.ts';
 import { content } from '../helpers/content.ts';
 
 const linesOf = (of: PartClass) => endLines(lower({ id: `${of}-1`, part: aPart(of) }));
