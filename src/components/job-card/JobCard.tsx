@@ -85,7 +85,8 @@ export function JobCard({ procedureId, example, exampleName }: Props) {
       ...report.unjudged.map(sayUnjudged),
       ...neededClasses.filter((one) => !here.has(one)).map((one) => `The list has no ${classNames[one].one}.`),
     ];
-    return { report, amiss, card: tailor(procedure, bench.list, report) };
+    const card = tailor(procedure, bench.list, report);
+    return { report, amiss: [...amiss, ...withoutSteps(card, report)], card };
   }, [procedure, bench]);
 
   if (!procedure || !made) return <p>There is no procedure of this name in the course.</p>;
@@ -218,13 +219,20 @@ function listPage(procedure: string): string {
 
 const chapterOf = (card: Card, id: string) => card.chapters.find((chapter) => chapter.id === id)?.title;
 
+/** Parts that are joined in a way this procedure has no step for: a card that passed them over would not be whole. */
+function withoutSteps(card: Card, report: FitReport): string[] {
+  const joined = new Set(card.unmade.map((joint) => joint.slice(0, joint.indexOf('/'))));
+  const names = report.units.filter(({ id }) => joined.has(id)).map(({ name }) => name);
+  return [...new Set(names)].map((name) => `“${card.title}” has no step yet for ${name}.`);
+}
+
 type NotYetProps = { report: FitReport; amiss: string[]; procedure: string };
 
 function NotYet({ report, amiss, procedure }: NotYetProps) {
   return (
     <div class="card-not-yet">
       <h1>Not ready to build</h1>
-      <p>A job card is made for a list that fits. This one does not fit yet:</p>
+      <p>A job card is made for a list that fits, and of parts that the procedure has steps for. In this one:</p>
       <ul>
         {amiss.map((says) => (
           <li key={says}>{says}</li>
