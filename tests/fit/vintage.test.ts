@@ -130,6 +130,46 @@ describe('slots and lines', () => {
     expect(faults(report)).toEqual(['expansion/bus-lines']);
   });
 
+  test('a bus with five cards in a case of eight cut-outs is solved to the end', () => {
+    const port = (id: string, ...positions: { id: string; lines: string[] }[]) => ({
+      id,
+      says: `${id} port`,
+      positions,
+    });
+    const off = { id: 'off', lines: [] };
+    const serial = { id: 'first', lines: ['irq-4', 'io-3f8'] };
+    const other = { id: 'second', lines: ['irq-3', 'io-2f8'] };
+    const printer = { id: 'first', lines: ['irq-7', 'io-378'] };
+    const spare = { id: 'second', lines: ['irq-5', 'io-278'] };
+    const report = judge(
+      built({
+        motherboard: {
+          busSlots: [1, 2, 3, 4, 5, 6, 7].map((n) => ({ ...long, id: `long-${n}`, position: n })),
+        },
+        'bus-card': [
+          { ...bare, lines: ['io-3c0', 'mem-a000'] },
+          {
+            ...bare,
+            lines: ['irq-6', 'irq-14', 'io-1f0', 'io-3f0'],
+            settings: [port('serial', serial, off), port('other', other, off), port('printer', printer, spare, off)],
+          },
+          { ...bare, settings: [port('serial', serial), port('other', other), port('printer', printer, spare)] },
+          { ...bare, buses: ['isa-16'], settings: interrupts(10, 11, 5) },
+          { ...bare, buses: ['isa-16'], settings: interrupts(5, 7, 10) },
+        ],
+      }),
+    );
+    expect(report.proved).toBe(true);
+    expect(report.left).toEqual([]);
+    // Two ports of the one card must give way to those of the other. Of the two printers and the two other cards one
+    // has to move, or one printer is switched off.
+    expect(joined(report)).toMatchObject({
+      'bus-card-2/jumper-serial': 'bus-card-2/jumper-serial-at-off',
+      'bus-card-2/jumper-other': 'bus-card-2/jumper-other-at-off',
+      'bus-card-3/jumper-serial': 'bus-card-3/jumper-serial-at-first',
+    });
+  });
+
   test('the local-bus card has the local-bus slot, and the 16-bit card the EISA slot', () => {
     const report = judge(
       built({
@@ -436,6 +476,7 @@ describe('a whole machine of about 1990', () => {
     ],
     ['a coprocessor for another socket', { coprocessor: { socket: 'c-40' } }, 'socket/coprocessor-socket'],
     ['a processor that the firmware does not know', { processor: { family: 'velm-586' } }, 'firmware/processor-family'],
+    ['a card longer than the case has room for', { chassis: { cardLengthMm: 170 } }, 'clearance/bus-card'],
     ['a case that opens for a plate', { chassis: { rearPanel: 'plate' } }, 'mounting/rear-panel'],
     [
       'a supply with the one plug of later boards',

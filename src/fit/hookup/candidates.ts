@@ -1,6 +1,6 @@
 import { type Bench, isOwnOutlet } from './bench.ts';
 import { charged, chargeThere, clearCharges, rowOf } from './charge.ts';
-import type { Candidate, Draw, Seeker, Store, Way } from './records.ts';
+import type { Candidate, Seeker, Store, Way } from './records.ts';
 
 /**
  * Finds what each need could be joined to. Left out are places that wait for a need which can be
@@ -86,35 +86,32 @@ function ownLoss(): number {
   return loss;
 }
 
-/** Adds what the joint could put on resources further up. */
+/** Adds what the joint could put on resources further up: of each draw, what is passed on of that draw. */
 function climb({ draws }: Seeker, candidate: Candidate): Candidate {
   const { way } = candidate;
   if (way.above.length === 0 || draws.length + way.draws.length === 0) return candidate;
-  const climber = new Climber();
-  for (const { quantity } of draws) climber.meet(undefined, way, quantity);
-  for (const { quantity } of way.draws) climber.meet(undefined, way, quantity);
-  if (climber.through.length === 0) return candidate;
-
   const stores = [...candidate.stores];
   const amounts = [...candidate.amounts];
-  const passing = sumOf(draws) + sumOf(way.draws) + climber.rounding(draws.length + way.draws.length);
-  for (const store of climber.stores) {
-    const at = stores.indexOf(store);
-    if (at < 0) {
-      stores.push(store);
-      amounts.push(passing);
-    } else amounts[at] = (amounts[at] as number) + passing;
+  const through: Seeker[] = [];
+  for (const all of [draws, way.draws]) {
+    for (const { quantity, amount } of all) {
+      const climber = new Climber();
+      climber.meet(undefined, way, quantity);
+      for (const above of climber.through) if (!through.includes(above)) through.push(above);
+      const passing = amount + climber.rounding();
+      for (const store of climber.stores) {
+        const at = stores.indexOf(store);
+        if (at < 0) {
+          stores.push(store);
+          amounts.push(passing);
+        } else amounts[at] = (amounts[at] as number) + passing;
+      }
+    }
   }
-  return { ...candidate, stores, amounts, through: climber.through };
+  return through.length === 0 ? candidate : { ...candidate, stores, amounts, through };
 }
 
-function sumOf(draws: readonly Draw[]): number {
-  let sum = 0;
-  for (const { amount } of draws) sum += amount;
-  return sum;
-}
-
-/** Where draws at a way could end up, wherever the needs above it are joined. */
+/** Where a draw at a way could end up, wherever the needs above it are joined. */
 class Climber {
   /** The needs they may pass through. */
   readonly through: Seeker[] = [];
@@ -139,8 +136,8 @@ class Climber {
   }
 
   /** How much the rounding up of shares could add. */
-  rounding(draws: number): number {
-    return this.#isSplit ? this.#pieces.reduce((product, count) => product * count, draws) : 0;
+  rounding(): number {
+    return this.#isSplit ? this.#pieces.reduce((product, count) => product * count, 1) : 0;
   }
 
   #bring(bringer: Seeker, store: Store): void {

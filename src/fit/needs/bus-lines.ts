@@ -32,6 +32,9 @@ export function blocksOf(id: UnitId, { settings = [], lines = [] }: Pick<BusCard
 /** Each line is one thing for all cards together: `bus/irq-5`. */
 export const busLine = (line: string): string => `bus/${line}`;
 
+/** As few jumpers as can be are moved from how the card is sold; to switch something off is worse than to move it. */
+const trouble = (index: number, lines: readonly string[]): number => (index === 0 ? 0 : lines.length === 0 ? 2 : 1);
+
 /** A block's own positions are the places it can be joined to, once the card is in a slot. */
 export function lowerBlocks(id: UnitId, edge: Need, blocks: readonly Block[]) {
   const needs = blocks.map(
@@ -39,11 +42,11 @@ export function lowerBlocks(id: UnitId, edge: Need, blocks: readonly Block[]) {
   );
   const places = blocks.flatMap(({ need, positions }) =>
     positions.map(
-      ({ place, lines }, rank): Place => ({
+      ({ place, lines }, index): Place => ({
         id: place,
         part: id,
         kind: 'setting',
-        rank,
+        rank: trouble(index, lines),
         attrs: { block: need },
         draws: {
           ...Object.fromEntries(lines.map((line) => [line, 1])),

@@ -12,6 +12,7 @@ import { lightVoltage } from './cabling/light-voltage.ts';
 import { mainsSocket } from './cabling/mains-socket.ts';
 import { pointerPlug } from './cabling/pointer-plug.ts';
 import { addedCard } from './clearance/added-card.ts';
+import { busCardRoom } from './clearance/bus-card.ts';
 import { cardHeight } from './clearance/card-height.ts';
 import { cardLength } from './clearance/card-length.ts';
 import { coolerHeight } from './clearance/cooler-height.ts';
@@ -228,6 +229,7 @@ export const rules: readonly Rule[] = [
   cardLength,
   cardHeight,
   addedCard,
+  busCardRoom,
   nextCard,
   memoryHeight,
   boardLead,

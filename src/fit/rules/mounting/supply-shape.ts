@@ -1,4 +1,4 @@
-import { withArticle } from '../../../wording/phrases.ts';
+import { capital, withArticle } from '../../../wording/phrases.ts';
 import { refusesRule } from '../../rule.ts';
 import { lacks, oneOf } from '../words.ts';
 
@@ -15,10 +15,10 @@ export const supplyShape = refusesRule({
   say: {
     fits: ({ part, on, need }) => `${part} is ${withArticle(oneOf(need))} supply, and ${on} takes that shape.`,
     doesNotFit: ({ part, on, need, offered }) => ({
-      headline: `An ${oneOf(need)} supply, a case for ${oneOf(offered)}`,
+      headline: `${capital(withArticle(oneOf(need)))} supply, a case for ${oneOf(offered)}`,
       what: `${part} is ${withArticle(oneOf(need))} supply; ${on} takes ${oneOf(offered)}.`,
       why: "The four screws of the supply must meet the four holes at the back of the case; another shape's do not.",
-      remedy: `Choose an ${oneOf(offered)} supply, or a case that takes ${oneOf(need)}.`,
+      remedy: `Choose ${withArticle(oneOf(offered))} supply, or a case that takes ${oneOf(need)}.`,
     }),
     cannotTell: (missing) =>
       lacks(missing, 'power-supply')
