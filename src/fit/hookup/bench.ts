@@ -149,17 +149,16 @@ function noteCapacities(kind: KindCard): void {
   if (!isSame) kind.state += 1;
 }
 
-function undeclared({ ways }: KindCard, round: number): RangeError {
+/** Names the first of a kind's meters that no store of this round stands behind. */
+function undeclared({ ways, stores }: KindCard, round: number): RangeError {
+  const missing = new Set(stores.filter((store) => store.round !== round).map(({ id }) => id));
   for (const { place } of ways) {
     for (const [quantity, ids] of Object.entries(place.meters ?? {})) {
-      const way = ways.find((one) => one.place === place);
-      const missing = way?.rows
-        .flatMap(({ stores }) => stores)
-        .find((store) => store.round !== round && ids.includes(store.id));
-      if (missing) return new RangeError(`${place.id} meters ${quantity} with ${missing.id}, which nobody declared`);
+      const id = ids.find((one) => missing.has(one));
+      if (id) return new RangeError(`${place.id} meters ${quantity} with ${id}, which nobody declared`);
     }
   }
-  return new RangeError('A meter names a resource that nobody declared');
+  throw new Error('Every store of a kind is metered by one of its ways');
 }
 
 /** Needs that others hang on first, then the hungriest, then by id. */

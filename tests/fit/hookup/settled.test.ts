@@ -1,16 +1,7 @@
 /** Cases where what seems settled before the search is not. Each answer is argued by hand and tried by the oracle. */
-import { expect, test } from 'vitest';
-import type { Need, Place, Resource } from '../../../src/fit/model.ts';
-import { need, place, problem, solve } from './build.ts';
-import { tryEverything } from './oracle.ts';
-
-function check(
-  lists: { needs: Need[]; places: Place[]; resources: Resource[] },
-  expected: Record<string, string>,
-): void {
-  expect(solve(lists).joined).toEqual(expected);
-  expect(tryEverything(problem(lists)).joined).toEqual(expected);
-}
+import { test } from 'vitest';
+import { check } from './agree.ts';
+import { need, place } from './build.ts';
 
 /** The supply draws through the board, and the tray allows nothing: one of the two must stand on the bench. */
 const hungSupply = {
