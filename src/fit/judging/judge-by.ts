@@ -2,12 +2,13 @@
 import { budgetsOf } from '../budgets/index.ts';
 import { findHookup } from '../hookup/search.ts';
 import { whyLeft } from '../hookup/why.ts';
-import type { Hookup, Need, Problem, Severity, Unit, WhyLeft } from '../model.ts';
+import type { Hookup, Need, Problem, Severity, Unit, UnitId, WhyLeft } from '../model.ts';
 import { lowerEach, putTogether } from '../needs/index.ts';
 import { type Group, sortOut } from '../needs/units.ts';
-import type { Finding, FitReport, Overall } from '../report.ts';
+import type { Budget, Finding, FitReport, Overall } from '../report.ts';
 import type { JudgeBrief, JudgeInput, Rule } from '../rule.ts';
 import { openHookupRules } from './hookup-rules.ts';
+import { machinesOf } from './machines.ts';
 import { judgeBudgets, openJointRules, openPartsRules } from './parts-rules.ts';
 import { planOf, type Told } from './plan.ts';
 import { openDesk } from './table.ts';
@@ -41,8 +42,9 @@ export function judgeBy(list: readonly Rule[]): (input: JudgeInput, brief?: Judg
     const told: Told = new Array(plan.count);
     wordHookup(table, told);
     judgeAtJoints(table, told);
-    judgeParts(table, brief, told);
-    judgeBudgets(plan, units, budgets, told);
+    const machines = machinesOf(table);
+    judgeParts(table, machines, brief, told);
+    judgeBudgets(plan, units, machines ? budgetsOfEach(units, machines, brief, budgets) : budgets, told);
     const graded = grade(told);
     return {
       core: coreVersion,
@@ -56,6 +58,23 @@ export function judgeBy(list: readonly Rule[]): (input: JudgeInput, brief?: Judg
       overall: overallOf(graded, unjudged.length > 0 || hookup.left.some(isGrave)),
     };
   };
+}
+
+/** What a machine draws, weighs and holds is added up for it alone; what is paid, for the list. */
+function budgetsOfEach(
+  units: readonly Unit[],
+  machines: readonly ReadonlySet<UnitId>[],
+  brief: JudgeBrief,
+  whole: readonly Budget[],
+): Budget[] {
+  const isMoney = ({ name }: Budget): boolean => name === 'money';
+  const each = machines.flatMap((machine) =>
+    budgetsOf(
+      units.filter(({ id }) => machine.has(id)),
+      brief,
+    ).filter((budget) => !isMoney(budget)),
+  );
+  return [...whole.filter(isMoney), ...each];
 }
 
 /** Asked only when something that matters is left over. */

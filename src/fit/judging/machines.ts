@@ -22,11 +22,14 @@ const belongs: readonly KindName[] = [
 ];
 const [cases, boards] = (['chassis', 'motherboard'] as const).map((of) => partClasses.indexOf(of)) as [number, number];
 
+/** The units of each machine; undefined when all are of one. */
+export type Machines = readonly ReadonlySet<UnitId>[] | undefined;
+
 /**
  * The units of each machine, by case and then by board without one. What belongs to none could be for any, and is in
  * each. Undefined when the list is of one machine: no more than one case and one board.
  */
-export function machinesOf(table: Table): ReadonlySet<UnitId>[] | undefined {
+export function machinesOf(table: Table): Machines {
   const unitsOf = (at: number): readonly Unit[] => table.classes[at]?.units ?? [];
   if (unitsOf(cases).length < 2 && unitsOf(boards).length < 2) return undefined;
 

@@ -5,7 +5,7 @@ import type { Group } from '../needs/units.ts';
 import type { Budget, Facts, Finding } from '../report.ts';
 import type { JudgeBrief, Judgement } from '../rule.ts';
 import { findingOf, sameFacts, settle, together } from './findings.ts';
-import { machinesOf } from './machines.ts';
+import type { Machines } from './machines.ts';
 import { type AtJoint, type ClassRead, type Gathers, type Joins, kindNumber, type Plan, type Told } from './plan.ts';
 import { type ClassView, classOf, type JointAt, noClass, type Table, unitOf } from './table.ts';
 
@@ -32,16 +32,18 @@ function pick(part: Part, fields: readonly (keyof Part)[], into: Record<string, 
  * Runs the rules that join classes and those that gather. On a list with more than one board or case they run once for
  * each machine, so that no rule mixes the parts of two.
  */
-export function openPartsRules({ joins, gathers }: Plan): (table: Table, brief: JudgeBrief, told: Told) => void {
+export function openPartsRules({
+  joins,
+  gathers,
+}: Plan): (table: Table, machines: Machines, brief: JudgeBrief, told: Told) => void {
   const saidOfJoins: (Said | undefined)[] = joins.map(() => undefined);
   const saidOfGathers: (Said | undefined)[] = gathers.map(() => undefined);
-  return (table, brief, told) => {
-    const members = machinesOf(table);
-    if (members) {
-      const machines = members.map((units) => machineOf(table, units));
-      for (const rule of joins) told[rule.turn] = settle(machines.flatMap((machine) => judgeJoins(rule, machine)));
+  return (table, machines, brief, told) => {
+    if (machines) {
+      const each = machines.map((units) => machineOf(table, units));
+      for (const rule of joins) told[rule.turn] = settle(each.flatMap((machine) => judgeJoins(rule, machine)));
       for (const rule of gathers) {
-        told[rule.turn] = settle(machines.flatMap((machine) => judgeGathers(rule, machine, brief)));
+        told[rule.turn] = settle(each.flatMap((machine) => judgeGathers(rule, machine, brief)));
       }
       return;
     }
