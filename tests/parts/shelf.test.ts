@@ -843,6 +843,12 @@ describe('each part that was put there to teach something does, in a list that i
       'socket/processor-board-socket does-not-fit',
     ],
     [
+      'eskerby-lift-tall',
+      'a plug-in board of 62 mm under bays at 30',
+      but(wide, { 'hulvane-desk-8': 'hulvane-low-desk', 'velm-three-25': 'eskerby-lift-tall' }),
+      'clearance/processor-board-height does-not-fit',
+    ],
+    [
       'ebbe-clip-fan',
       'a fan on a board without pins for one',
       [...four, 'ebbe-clip-fan'],

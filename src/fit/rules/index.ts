@@ -20,6 +20,7 @@ import { driveHeight } from './clearance/drive-height.ts';
 import { driveLength } from './clearance/drive-length.ts';
 import { memoryHeight } from './clearance/memory-height.ts';
 import { nextCard } from './clearance/next-card.ts';
+import { processorBoardHeight } from './clearance/processor-board-height.ts';
 import { radiatorCard } from './clearance/radiator-card.ts';
 import { radiatorMemory } from './clearance/radiator-memory.ts';
 import { radiatorStack } from './clearance/radiator-stack.ts';
@@ -59,6 +60,7 @@ import { slotFree } from './expansion/slot-free.ts';
 import { slotLength } from './expansion/slot-length.ts';
 import { firmwareBootMode } from './firmware/boot-mode.ts';
 import { instructionLevel } from './firmware/instruction-level.ts';
+import { processorBoardFamily } from './firmware/processor-board-family.ts';
 import { processorFamily } from './firmware/processor-family.ts';
 import { securityModule } from './firmware/security-module.ts';
 import { systemDiskSize } from './firmware/system-disk-size.ts';
@@ -122,6 +124,7 @@ import { coprocessorClock } from './socket/coprocessor-clock.ts';
 import { coprocessorPlace } from './socket/coprocessor-place.ts';
 import { coprocessorSocket } from './socket/coprocessor-socket.ts';
 import { powerStage } from './socket/power-stage.ts';
+import { processorBoardPower } from './socket/processor-board-power.ts';
 import { processorBoardSocket } from './socket/processor-board-socket.ts';
 import { processorOverridden } from './socket/processor-overridden.ts';
 import { processorSocket } from './socket/processor-socket.ts';
@@ -149,6 +152,7 @@ export const rules: readonly Rule[] = [
   coolerMounting,
   coolerBracket,
   powerStage,
+  processorBoardPower,
   processorOverridden,
   coprocessorSocket,
   coprocessorPlace,
@@ -226,6 +230,7 @@ export const rules: readonly Rule[] = [
   supplyLength,
   supplyBehindCage,
   coolerHeight,
+  processorBoardHeight,
   cardLength,
   cardHeight,
   addedCard,
@@ -271,6 +276,7 @@ export const rules: readonly Rule[] = [
   pictureHeads,
   boardSocketsIdle,
   processorFamily,
+  processorBoardFamily,
   firmwareBootMode,
   securityModule,
   systemMemory,
