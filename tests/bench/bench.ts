@@ -1,119 +1,235 @@
 /**
- * `npm run bench`: how long one list of 12 parts takes to judge, and where the time goes. Median microseconds over
- * many runs on this machine; the shares are of the same list, each measured by itself. On a busy machine the quickest
- * tenth tells more of the program, the median more of the machine.
+ * `npm run bench`: how long a list takes to judge and where the time goes, how many random lists a second, and the
+ * hardest hookups on record. Lists are of the demo catalogue. On a busy machine the quickest tenth tells more of the
+ * program, the median more of the machine.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { setFlagsFromString } from 'node:v8';
+import { runInNewContext } from 'node:vm';
 import { parse } from 'yaml';
 import { budgetsOf } from '../../src/fit/budgets/index.ts';
 import { findHookup } from '../../src/fit/hookup/search.ts';
 import { whyLeft } from '../../src/fit/hookup/why.ts';
 import { judge } from '../../src/fit/judge.ts';
-import { kinds } from '../../src/fit/kinds.ts';
-import { lowerAll, unitsOf } from '../../src/fit/needs/index.ts';
+import { openHookupRules } from '../../src/fit/judging/hookup-rules.ts';
+import { grade, overallOf } from '../../src/fit/judging/judge-by.ts';
+import { judgeBudgets, openJointRules, openPartsRules } from '../../src/fit/judging/parts-rules.ts';
+import { planOf, type Told } from '../../src/fit/judging/plan.ts';
+import { openDesk } from '../../src/fit/judging/table.ts';
+import { lowerEach, putTogether } from '../../src/fit/needs/index.ts';
+import { sortOut } from '../../src/fit/needs/units.ts';
 import type { JudgeInput } from '../../src/fit/rule.ts';
+import { rules } from '../../src/fit/rules/index.ts';
 import { sayFinding } from '../../src/fit/say.ts';
 import { resolveList } from '../../src/parts/list.ts';
-import type { Part } from '../../src/parts/part.ts';
+import type { Part, PartClass, PartsList } from '../../src/parts/part.ts';
+import { recorded } from '../fit/hookup/recorded.ts';
 
-const folder = join(import.meta.dirname, '../../content/parts');
-const parts = readdirSync(folder, { recursive: true, withFileTypes: true })
-  .filter((entry) => entry.isFile() && entry.name.endsWith('.yaml'))
-  .map((entry) => parse(readFileSync(join(entry.parentPath, entry.name), 'utf8')) as Part);
+const content = join(import.meta.dirname, '../../content');
+const read = (folder: string): unknown[] =>
+  readdirSync(join(content, folder), { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile() && entry.name.endsWith('.yaml'))
+    .map((entry) => parse(readFileSync(join(entry.parentPath, entry.name), 'utf8')));
 
-const of = (...ids: string[]): JudgeInput => {
-  const { input, unknown } = resolveList(
-    ids.map((part) => ({ part, quantity: 1 })),
-    parts,
-  );
-  if (unknown.length > 0) throw new Error(`No part is called ${unknown.join(', ')}`);
+const parts = (read('parts') as Part[]).sort((a, b) => (a.id < b.id ? -1 : 1));
+const ofClass = (partClass: PartClass): Part[] => parts.filter((part) => part.class === partClass);
+const builds = new Map((read('worked-builds') as { id: string; list: PartsList }[]).map(({ id, list }) => [id, list]));
+
+function build(id: string): JudgeInput {
+  const { input, unknown } = resolveList(builds.get(id) ?? [], parts);
+  if (input.length === 0 || unknown.length > 0)
+    throw new Error(`No worked build ${id}, or it lacks ${unknown.join(', ')}`);
   return input;
-};
+}
 
 const lists: Record<string, JudgeInput> = {
-  'all of it fits': of(
-    'lodden-30',
-    'orrisk-b2',
-    'quellin-5',
-    'skarn-mid',
-    'tammer-16',
-    'tammer-16',
-    'brindle-4',
-    'marl-1tb',
-    'hask-deep-2tb',
-    'fennick-550',
-    'skarn-120',
-    'sollen-24',
-  ),
-  'full of traps': of(
-    'lodden-30',
-    'orrisk-b1',
-    'quellin-7',
-    'skarn-tall',
-    'tammer-16-fin',
-    'tammer-16-fin',
-    'pellam-8',
-    'marl-1tb',
-    'hask-box-1tb',
-    'dray-650',
-    'skarn-120',
-    'sollen-27',
-  ),
+  'today, 14 parts': build('fourteen-of-today'),
+  '1990, 14 parts': build('fourteen-of-1990'),
 };
 
 const runs = 2000;
+type Times = { median: number; tenth: number };
 
-/** Microseconds of one call, from the quickest to the slowest, after as many calls to warm up. */
-function timesOf(work: () => unknown): number[] {
-  for (let n = 0; n < runs; n += 1) work();
-  const times = Array.from({ length: runs }, () => {
+/** Microseconds of one call with each of these in turn, after as many calls to warm up. */
+function timesOf<T>(inTurn: readonly T[], work: (one: T) => unknown): Times {
+  const times: number[] = [];
+  for (let n = 0; n < 2 * runs; n += 1) {
+    const one = inTurn[n % inTurn.length] as T;
     const start = process.hrtime.bigint();
-    work();
-    return Number(process.hrtime.bigint() - start) / 1000;
-  });
-  return times.sort((a, b) => a - b);
+    work(one);
+    if (n >= runs) times.push(Number(process.hrtime.bigint() - start) / 1000);
+  }
+  times.sort((a, b) => a - b);
+  return { median: times[runs / 2] ?? Number.NaN, tenth: times[runs / 10] ?? Number.NaN };
 }
 
-const median = (work: () => unknown): number => timesOf(work)[runs / 2] ?? Number.NaN;
+/** The list, then the list with one part changed for another of its class, and so on through every such part. */
+function swapsOf(list: JudgeInput): JudgeInput[] {
+  return list.flatMap(({ part }, at) =>
+    ofClass(part.class)
+      .filter(({ id }) => id !== part.id)
+      .flatMap((other) => [list, list.with(at, { part: other, quantity: list[at]?.quantity ?? 1 })]),
+  );
+}
 
-const rows: Record<string, Record<string, string | number>> = {};
-for (const [name, input] of Object.entries(lists)) {
-  const units = unitsOf(input);
-  const lowered = lowerAll(units);
-  const problem = { ...lowered, kinds };
+const show = ({ median, tenth }: Times): string => `${median.toFixed(0)} (${tenth.toFixed(0)})`;
+
+function table(rows: Record<string, Record<string, string | number>>): void {
+  const entries = Object.entries(rows);
+  const cell = (text: unknown) => String(text ?? '').padStart(22);
+  console.log(`${''.padEnd(42)}${entries.map(([name]) => cell(name)).join('')}`);
+  for (const key of Object.keys(entries[0]?.[1] ?? {})) {
+    console.log(`${key.padEnd(42)}${entries.map(([, row]) => cell(row[key])).join('')}`);
+  }
+}
+
+function rowOf(list: JudgeInput): Record<string, string | number> {
+  const plan = planOf(rules);
+  const desk = openDesk(plan);
+  const words = openHookupRules(plan);
+  const atJoints = openJointRules(plan);
+  const ofParts = openPartsRules(plan);
+  const { groups } = sortOut(list);
+  const units = groups.flatMap((group) => group.units);
+  const each = lowerEach(units);
+  const problem = { ...putTogether(each), kinds: plan.kinds };
   const hookup = findHookup(problem);
-  const report = judge(input);
-
-  const judging = timesOf(() => judge(input));
-  const whole = judging[runs / 2] ?? Number.NaN;
-  const lowering = median(() => lowerAll(unitsOf(input)));
-  const search = median(() => findHookup(problem));
-  const why = hookup.left.length > 0 ? median(() => whyLeft(problem, hookup)) : 0;
-  const budgets = median(() => budgetsOf(units, {}));
-  const saying = median(() => report.findings.map(sayFinding));
-  const share = (time: number) => `${time.toFixed(0)} (${((100 * time) / whole).toFixed(0)} %)`;
-  rows[name] = {
-    units: units.length,
-    needs: lowered.needs.length,
-    places: lowered.places.length,
-    left: hookup.left.length,
+  const why = hookup.left.length > 0 ? whyLeft(problem, hookup) : [];
+  const onTable = desk.lay(groups, each, hookup, why);
+  const budgets = budgetsOf(units, {});
+  const told: Told = new Array(plan.count);
+  const report = judge(list);
+  const same = [list];
+  const unmet = Array.from({ length: 2 * runs }, () => structuredClone(list));
+  const shares: Record<string, Times> = {
+    'sorting out, needs and places': timesOf(same, () =>
+      putTogether(lowerEach(sortOut(list).groups.flatMap((one) => one.units))),
+    ),
+    hookup: timesOf(same, () => findHookup(problem)),
+    'why left': hookup.left.length > 0 ? timesOf(same, () => whyLeft(problem, hookup)) : { median: 0, tenth: 0 },
+    budgets: timesOf(same, () => budgetsOf(units, {})),
+    'laying the table': timesOf(same, () => desk.lay(groups, each, hookup, why)),
+    'rules, said before': timesOf(same, () => {
+      words(onTable, told);
+      atJoints(onTable, told);
+      ofParts(onTable, undefined, {}, told);
+      judgeBudgets(plan, units, budgets, told);
+    }),
+    'sorting the findings': timesOf(same, () => overallOf(grade(told), false)),
+  };
+  const whole = timesOf(same, () => judge(list));
+  const percent = (time: Times) => `${show(time)} ${((100 * time.median) / whole.median).toFixed(0)} %`;
+  return {
+    'needs, places': `${problem.needs.length}, ${problem.places.length}`,
+    'joints, left over': `${hookup.joints.length}, ${hookup.left.length}`,
     findings: report.findings.length,
-    'judge, µs': whole.toFixed(0),
-    'one in ten within': (judging[runs / 10] ?? Number.NaN).toFixed(0),
-    lowering: share(lowering),
-    hookup: share(search),
-    'why left': share(why),
-    budgets: share(budgets),
-    'rules and the rest': share(whole - lowering - search - why - budgets),
-    'saying all of it, µs': saying.toFixed(0),
+    overall: report.overall,
+    'judge, the same list again': show(whole),
+    ...Object.fromEntries(Object.entries(shares).map(([name, time]) => [`  ${name}`, percent(time)])),
+    'judge, one part changed each time': show(timesOf(swapsOf(list), (one) => judge(one))),
+    '  rules, said anew': show(
+      timesOf(same, () => {
+        openHookupRules(plan)(onTable, told);
+        openJointRules(plan)(onTable, told);
+        openPartsRules(plan)(onTable, undefined, {}, told);
+      }),
+    ),
+    'judge, parts never met before': show(timesOf(unmet, (one) => judge(one))),
+    'saying all findings': show(timesOf(same, () => report.findings.map(sayFinding))),
   };
 }
 
-const [first, second] = Object.entries(rows);
-const cell = (text: unknown) => String(text).padStart(16);
-console.log(`${''.padEnd(22)}${cell(first?.[0])}${cell(second?.[0])}`);
-for (const key of Object.keys(first?.[1] ?? {})) {
-  console.log(`${key.padEnd(22)}${cell(first?.[1][key])}${cell(second?.[1][key])}`);
+/** Numbers from 0 up to 1, the same on every machine. */
+function chance(seed: number): () => number {
+  let state = seed;
+  return () => {
+    state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
+    return state / 2 ** 32;
+  };
 }
-console.log(`\nMedian of ${runs} runs, Node ${process.versions.node}.`);
+
+const usual: readonly (readonly [PartClass, number, number])[] = [
+  ['chassis', 1, 1],
+  ['motherboard', 1, 1],
+  ['processor', 1, 1],
+  ['cooler', 0, 1],
+  ['memory-module', 0, 3],
+  ['bank-module', 0, 1],
+  ['graphics-card', 0, 1],
+  ['storage-drive', 0, 3],
+  ['power-supply', 1, 1],
+  ['fan', 0, 2],
+  ['monitor', 0, 1],
+  ['bus-card', 0, 2],
+  ['expansion-card', 0, 1],
+  ['floppy-drive', 0, 1],
+  ['fixed-disk', 0, 1],
+  ['adapter', 0, 1],
+  ['keyboard', 0, 1],
+  ['pointer', 0, 1],
+  ['operating-system', 0, 1],
+];
+
+function randomList(next: () => number): JudgeInput {
+  return usual.flatMap(([partClass, least, most]) => {
+    const shelf = ofClass(partClass);
+    return Array.from({ length: least + Math.floor(next() * (most - least + 1)) }, () => ({
+      part: shelf[Math.floor(next() * shelf.length)] as Part,
+      quantity: 1 + Math.floor(next() * 2) * Number(partClass === 'memory-module' || partClass === 'bank-module'),
+    }));
+  });
+}
+
+setFlagsFromString('--expose-gc');
+const collect = runInNewContext('gc') as () => void;
+function heapMb(): number {
+  collect();
+  return process.memoryUsage().heapUsed / 2 ** 20;
+}
+
+console.log(
+  `${rules.length} rules, ${parts.length} parts. Microseconds: median (one in ten within) of ${runs} runs.\n`,
+);
+table(Object.fromEntries(Object.entries(lists).map(([name, list]) => [name, rowOf(list)])));
+
+const inAll = 10_000;
+const next = chance(1);
+const random = Array.from({ length: inAll }, () => randomList(next));
+const rounds = ['first time', 'second time', 'third time'].map((round) => {
+  const before = heapMb();
+  const start = process.hrtime.bigint();
+  for (const list of random) judge(list);
+  const seconds = Number(process.hrtime.bigint() - start) / 1e9;
+  return [
+    round,
+    {
+      'lists a second': Math.round(inAll / seconds),
+      'heap before, MB': before.toFixed(1),
+      'heap after, MB': heapMb().toFixed(1),
+    },
+  ] as const;
+});
+console.log(
+  `\n${inAll.toLocaleString('en')} random lists, ${(random.flat().length / inAll).toFixed(0)} lines each on average:`,
+);
+table(Object.fromEntries(rounds));
+const slowest = random
+  .map((list) => {
+    const start = process.hrtime.bigint();
+    const { proved } = judge(list);
+    return { milliseconds: Number(process.hrtime.bigint() - start) / 1e6, proved };
+  })
+  .sort((a, b) => b.milliseconds - a.milliseconds);
+console.log(
+  `slowest ${slowest[0]?.milliseconds.toFixed(1)} ms; not proved ${slowest.filter(({ proved }) => !proved).length}`,
+);
+
+console.log('\nHardest hookups on record:');
+for (const { name, problem } of recorded.toSorted((a, b) => b.steps - a.steps).slice(0, 3)) {
+  const start = process.hrtime.bigint();
+  const { steps, proved } = findHookup(problem);
+  const milliseconds = Number(process.hrtime.bigint() - start) / 1e6;
+  console.log(`${name}: ${steps} steps, ${milliseconds.toFixed(0)} ms${proved ? '' : ', not proved'}`);
+}
+console.log(`\nNode ${process.versions.node}.`);
