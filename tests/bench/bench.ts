@@ -64,14 +64,13 @@ function timesOf<T>(inTurn: readonly T[], work: (one: T) => unknown): Times {
   return { median: times[runs / 2] ?? Number.NaN, tenth: times[runs / 10] ?? Number.NaN };
 }
 
-/** The list, then the list with one part changed for another of its class, and so on through every such part. */
-function swapsOf(list: JudgeInput): JudgeInput[] {
-  return list.flatMap(({ part }, at) =>
+/** The list with one part changed for another of its class, for every such part, drawer by drawer. */
+const swapsOf = (list: JudgeInput): JudgeInput[] =>
+  list.flatMap(({ part, quantity }, at) =>
     ofClass(part.class)
       .filter(({ id }) => id !== part.id)
-      .flatMap((other) => [list, list.with(at, { part: other, quantity: list[at]?.quantity ?? 1 })]),
+      .map((other) => list.with(at, { part: other, quantity })),
   );
-}
 
 const show = ({ median, tenth }: Times): string => `${median.toFixed(0)} (${tenth.toFixed(0)})`;
 

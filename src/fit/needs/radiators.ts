@@ -2,30 +2,41 @@
 import type { Part } from '../../parts/part.ts';
 import type { Lowered, Need, Unit } from '../model.ts';
 
-/** The cooler's needs with the measures its radiator's place is tested by; the same when it has no radiator. */
+const kept = new WeakMap<Lowered, Map<string, Lowered>>();
+
+/**
+ * The cooler's needs with the measures its radiator's place is tested by; the same when it has no radiator, and the same
+ * object each time.
+ */
 export function amongOthers(cooler: Lowered, units: readonly Unit[]): Lowered {
   if (!cooler.needs.some(isRadiator)) return cooler;
   const memoryMm = greatest(units, ({ part }) => (part.class === 'memory-module' ? part.heightMm : null));
   const cardMm = greatest(units, ({ part }) => (isCard(part) ? part.lengthMm : null));
-  return {
-    ...cooler,
-    needs: cooler.needs.map((need): Need => {
-      if (!isRadiator(need)) return need;
-      const stackMm = Number(need.attrs['stackMm']);
-      const reachMm = typeof cardMm === 'number' ? cardMm + stackMm : cardMm;
-      return { ...need, attrs: { ...need.attrs, memoryMm, reachMm } };
-    }),
-  };
+  const known = kept.get(cooler) ?? new Map<string, Lowered>();
+  kept.set(cooler, known);
+  const key = `${memoryMm} ${cardMm}`;
+  const made = known.get(key) ?? measured(cooler, memoryMm, cardMm);
+  known.set(key, made);
+  return made;
 }
+
+type Measure = number | undefined | null;
+
+const measured = (cooler: Lowered, memoryMm: Measure, cardMm: Measure): Lowered => ({
+  ...cooler,
+  needs: cooler.needs.map((need): Need => {
+    if (!isRadiator(need)) return need;
+    const stackMm = Number(need.attrs['stackMm']);
+    const reachMm = typeof cardMm === 'number' ? cardMm + stackMm : cardMm;
+    return { ...need, attrs: { ...need.attrs, memoryMm, reachMm } };
+  }),
+});
 
 const isRadiator = ({ kind }: Need): boolean => kind === 'radiator-mount';
 const isCard = (part: Part) => part.class === 'graphics-card' || part.class === 'expansion-card';
 
 /** Undefined when one of them is not recorded; null when there is none. */
-function greatest(
-  units: readonly Unit[],
-  measure: (unit: Unit) => number | undefined | null,
-): number | undefined | null {
+function greatest(units: readonly Unit[], measure: (unit: Unit) => Measure): Measure {
   const measures = units.map(measure).filter((one) => one !== null);
   const known = measures.filter((one) => one !== undefined);
   if (known.length < measures.length) return undefined;
