@@ -53,3 +53,6 @@ export const wallW = (outputW: number, permille: number): number => (outputW * 1
 
 /** Watts that the supply itself turns into heat. */
 export const lossW = (outputW: number, permille: number): number => wallW(outputW, permille) - outputW;
+
+/** At full load, the least that the lowest level asks for at either mains. Older supplies lose more. */
+export const leastEfficiency = { permille: 800, source: 'efficiency-levels' } as const;

@@ -1,6 +1,6 @@
 import type { PartOf } from '../../parts/part.ts';
 import type { Lowered, Unit } from '../model.ts';
-import { modeMbps } from './amounts.ts';
+import { deciwatts, modeMbps } from './amounts.ts';
 import { mainsLead, mainsPlugs } from './mains.ts';
 import { pictureSocket, signalOf } from './picture-sockets.ts';
 
@@ -38,7 +38,11 @@ export function lower({ id, part }: Unit<PartOf<'monitor'>>): Lowered {
         // What hangs on its outlet is drawn through its own cable, and takes a head of its own.
         ...(outlet ? { carries: ['pictureMbps', 'analog', 'heads'] } : {}),
       },
-      mainsLead(id, part.fitsSupplyOutlet ? [mainsPlugs.wall, mainsPlugs.outlet] : [mainsPlugs.wall]),
+      mainsLead(
+        id,
+        part.fitsSupplyOutlet ? [mainsPlugs.wall, mainsPlugs.outlet] : [mainsPlugs.wall],
+        part.sustainedW === undefined ? undefined : deciwatts(part.sustainedW),
+      ),
     ],
     places: [
       ...(outlet ? [{ ...outlet.place, after: [`${id}/picture`] }] : []),

@@ -1,4 +1,5 @@
 import type { PartOf } from '../../parts/part.ts';
+import { leastEfficiency } from '../../standards/efficiency.ts';
 import type { KindName, Lowered, Need, Place, Resource, Unit } from '../model.ts';
 import { deciwatts } from './amounts.ts';
 import { mainsLead, mainsPlugs } from './mains.ts';
@@ -62,7 +63,7 @@ export function lower({ id, part }: Unit<PartOf<'power-supply'>>): Lowered {
       });
     }
   }
-  const mains = mainsLead(id, [mainsPlugs.wall]);
+  const mains = mainsLead(id, [mainsPlugs.wall], mostFromWall(part.ratedW));
   if (part.hasMonitorOutlet) {
     places.push({
       id: `${id}/monitor-outlet`,
@@ -80,6 +81,10 @@ export function lower({ id, part }: Unit<PartOf<'power-supply'>>): Lowered {
     unrecorded: leads ? [] : powerKinds.map((kind) => ({ kind, part: id, field: `${id}.leads`, of: 'places' })),
   };
 }
+
+/** All that it is rated for, and what is lost on the way. */
+const mostFromWall = (ratedW: number | undefined): number | undefined =>
+  ratedW === undefined ? undefined : Math.ceil((deciwatts(ratedW) * 1000) / leastEfficiency.permille);
 
 /** What the places of a lead begin with: `power-supply-1/lead-card-1`, then `-plug-2`. */
 export const leadPlace = (id: string, lead: string): string => namer(id)('lead', lead);

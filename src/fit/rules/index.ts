@@ -114,6 +114,7 @@ import { processorLead } from './power/processor-lead.ts';
 import { railLoad } from './power/rail-load.ts';
 import { senseRating } from './power/sense-rating.ts';
 import { separateCardLeads } from './power/separate-card-leads.ts';
+import { stripLoad } from './power/strip-load.ts';
 import { supplyHeadroom } from './power/supply-headroom.ts';
 import { supplyLoad } from './power/supply-load.ts';
 import { twoPlugOrder } from './power/two-plug-order.ts';
@@ -251,6 +252,7 @@ export const rules: readonly Rule[] = [
   excursion,
   mainsVoltage,
   mainsSwitch,
+  stripLoad,
   fanHeader,
   frontLead,
   keyboardPlug,
