@@ -54,6 +54,9 @@ export const inputPlug = z.enum(['usb-a', 'ps2', 'din-5', 'serial-9', 'serial-25
 /** Sockets and plugs that data to and from drives goes through. */
 export const dataPlug = z.enum(['sata', 'ata-40', 'floppy-34', 'floppy-edge', 'floppy-pins', 'st506']);
 
+/** How the data is written on disks of the older pair of ribbons. */
+export const diskEncoding = z.enum(['mfm', 'rll']);
+
 /** What cards of about 1990, and the slots that take them, are built for. */
 export const bus = z.enum(['isa-8', 'isa-16', 'isa-16-short', 'eisa', 'vlb', 'pci-5v', 'pci-3v', 'agp']);
 

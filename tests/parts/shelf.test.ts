@@ -1033,6 +1033,12 @@ describe('each part that was put there to teach something does, in a list that i
       'storage/drive-port does-not-fit',
     ],
     [
+      'thrannet-dense-60',
+      'a disk of 26 sectors a track on a card that writes 17',
+      but(narrow, { 'hask-80': 'thrannet-dense-60', 'sprillock-all': 'sprillock-older-disk' }),
+      'storage/disk-density does-not-fit',
+    ],
+    [
       'hask-540',
       'cylinders beyond 1,024',
       but(narrow, { 'hask-80': 'hask-540' }),

@@ -34,7 +34,7 @@ export function dataPlaces(
   const places: Place[] = [];
   const resources: Resource[] = [];
   for (const [row, socket] of sockets.entries()) {
-    const { kilobits } = socket;
+    const { kilobits, encodings } = socket;
     const rate = `${name('data', socket.id)}-kilobits`;
     if (kilobits !== undefined) resources.push({ id: rate, capacity: kilobits, over: 'lost' });
     for (const [index, { at, plugs }] of connectors(socket).entries()) {
@@ -43,7 +43,7 @@ export function dataPlaces(
         part: id,
         kind: 'drive-data',
         rank: index * sockets.length + row,
-        attrs: { plug: plugs, at, socket: socket.plug, kilobits },
+        attrs: { plug: plugs, at, socket: socket.plug, kilobits, encodings },
         ...(kilobits === undefined ? {} : { meters: { kilobits: [rate] } }),
         ...(after.length > 0 ? { after: [...after] } : {}),
       });

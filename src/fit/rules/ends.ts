@@ -1,6 +1,6 @@
 /** What stands at the ends of joints. */
 import type { PartClass } from '../../parts/part.ts';
-import type { Joint, UnitId } from '../model.ts';
+import type { Attr, Joint, UnitId, Value } from '../model.ts';
 
 /** The unit's part, when it is of that class. */
 export const partAs = <P extends { readonly class: PartClass }, C extends P['class']>(
@@ -21,6 +21,12 @@ export const joined = <P extends { unit: UnitId }>(parts: readonly P[], joints: 
 export function bootDeviceOf({ build, link }: { build?: string | undefined; link?: string | undefined }) {
   if (build !== 'm2') return 'sata';
   return link === 'pcie' ? 'nvme' : link;
+}
+
+/** How the controller at a place writes disks of the older pair of ribbons; undefined when it is not recorded. */
+export function encodingsAt({ attrs }: { attrs: Record<Attr, Value> }): ('mfm' | 'rll')[] | undefined {
+  const { encodings } = attrs;
+  return Array.isArray(encodings) ? (['mfm', 'rll'] as const).filter((one) => encodings.includes(one)) : undefined;
 }
 
 type Listed<F extends string> = { readonly unit: UnitId; readonly name: string } & {

@@ -131,6 +131,8 @@ import { processorOverridden } from './socket/processor-overridden.ts';
 import { processorSocket } from './socket/processor-socket.ts';
 import { bootDrive } from './storage/boot-drive.ts';
 import { diskAddressing } from './storage/disk-addressing.ts';
+import { diskDensity } from './storage/disk-density.ts';
+import { diskEncoding } from './storage/disk-encoding.ts';
 import { disketteFormat } from './storage/diskette-format.ts';
 import { disketteWriting } from './storage/diskette-writing.ts';
 import { driveKind } from './storage/drive-kind.ts';
@@ -203,6 +205,8 @@ export const rules: readonly Rule[] = [
   disketteFormat,
   disketteWriting,
   systemDiskettes,
+  diskEncoding,
+  diskDensity,
   diskAddressing,
   bootDrive,
   partitionTable,

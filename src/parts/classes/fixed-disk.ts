@@ -1,7 +1,7 @@
 /** A fixed disk of about 1990. */
 import { z } from 'zod';
 import { commonFields } from '../common.ts';
-import { count } from '../terms.ts';
+import { count, diskEncoding } from '../terms.ts';
 
 export const fixedDisk = z.strictObject({
   class: z.literal('fixed-disk'),
@@ -13,7 +13,7 @@ export const fixedDisk = z.strictObject({
   cylinders: count.optional(),
   heads: count.optional(),
   sectorsPerTrack: count.optional(),
-  encoding: z.enum(['mfm', 'rll']).optional(),
+  encoding: diskEncoding.optional(),
   milliwatts: count.optional(),
   /** What it draws while it starts to turn. */
   spinUpMilliwatts: count.optional(),

@@ -1,6 +1,6 @@
 /** What boards and cards of several classes record in the same way. */
 import { z } from 'zod';
-import { busLine, count, dataPlug, inputPlug, picturePlug, signal, slug } from '../terms.ts';
+import { busLine, count, dataPlug, diskEncoding, inputPlug, picturePlug, signal, slug } from '../terms.ts';
 
 /** Sockets for a keyboard or a mouse, and which of them each takes. */
 export const inputSockets = z.array(
@@ -33,6 +33,8 @@ export const dataSockets = z.array(
     ribbon: z.array(z.strictObject({ at: z.enum(['end', 'middle']), plugs: z.array(dataPlug).min(1) })).optional(),
     /** The fastest that it reads or writes, in kilobits a second: floppy controllers differ in this. */
     kilobits: count.optional(),
+    /** How it writes disks on the older pair of ribbons: 17 sectors a track, or 26. */
+    encodings: z.array(diskEncoding).min(1).optional(),
   }),
 );
 
