@@ -1,6 +1,8 @@
 /** Data sheets of the classes a plain current machine may do without, and of those of about 1990. */
-import type { Part } from '../parts/part.ts';
-import { type DataLine, line, measure, named, notRecorded, terms, yesNo } from './sheet-lines.ts';
+import type { Part, PartOf } from '../parts/part.ts';
+import { showKg, showMemory, showRoom, showWatts } from '../units/amounts.ts';
+import { showNumber } from '../units/money.ts';
+import { banks, type DataLine, line, measure, named, notRecorded, oneOf, shown, terms, yesNo } from './sheet-lines.ts';
 import { termName } from './terms.ts';
 
 export function dataSheetOfMore(part: Part): DataLine[] {
@@ -8,7 +10,7 @@ export function dataSheetOfMore(part: Part): DataLine[] {
     case 'bank-module':
       return [
         line('Contacts', named(part.pins)),
-        line('Capacity', measure(part.capacityKb, 'kB')),
+        line('Capacity', shown(part.capacityKb, showMemory)),
         line('Width', measure(part.dataBits, 'bits')),
         line('Parity', yesNo(part.hasParity)),
         line('Speed', measure(part.nanoseconds, 'ns')),
@@ -28,24 +30,18 @@ export function dataSheetOfMore(part: Part): DataLine[] {
         line('Old processor stays in', yesNo(part.leavesProcessorIn)),
       ];
     case 'bus-card':
-      return [
-        line('Does', terms(part.roles)),
-        line('Slot', terms(part.buses)),
-        line('Length', measure(part.lengthMm, 'mm')),
-        line('Picture sockets', terms(part.outputs?.map(({ plug }) => plug) ?? [])),
-        line('Sockets for drives', terms(part.dataSockets?.map(({ plug }) => plug) ?? [])),
-        line('Lines of the bus', terms(part.lines ?? [])),
-        line('To set', terms(part.settings?.map(({ says }) => says) ?? [])),
-        line('Draws', `${measure(part.milliamps5v, 'mA')} at 5 V`),
-      ];
+      return busCard(part);
     case 'expansion-card':
       return [
-        line('Does', named(part.role)),
+        line(
+          'Does',
+          shown(part.role, (role) => roles[role]),
+        ),
         line('Lanes', measure(part.lanes, `of generation ${part.generation ?? notRecorded}`)),
         line('Length', measure(part.lengthMm, 'mm')),
         line('Height', measure(part.heightMm, 'mm')),
         line('Power, steady', measure(part.sustainedW, 'W')),
-        line('Driver', part.driver ?? 'none of its own'),
+        line('Driver', driver(part.driver)),
       ];
     case 'floppy-drive':
       return [
@@ -57,19 +53,33 @@ export function dataSheetOfMore(part: Part): DataLine[] {
     case 'fixed-disk':
       return [
         line('Size', named(part.size)),
-        line('Capacity', measure(part.capacityMb, 'MB')),
+        line('Capacity', shown(part.capacityMb, showRoom)),
         line('Data', named(part.plug)),
-        line(
-          'Cylinders, heads, sectors',
-          [part.cylinders, part.heads, part.sectorsPerTrack].map((value) => value ?? notRecorded).join(', '),
-        ),
-        line('Draws, steady', measure(part.milliwatts, 'mW')),
+        line('Cylinders', shown(part.cylinders, showNumber)),
+        line('Heads', shown(part.heads, showNumber)),
+        line('Sectors a track', shown(part.sectorsPerTrack, showNumber)),
+        ...(part.plug === 'st506'
+          ? [
+              line(
+                'Recorded as',
+                shown(part.encoding, (way) => way.toUpperCase()),
+              ),
+            ]
+          : []),
+        line('Draws, steady', shown(part.milliwatts, watts)),
+        line('Draws, starting', shown(part.spinUpMilliwatts, watts)),
       ];
     case 'diskette':
       return [
-        line('Format', named(part.format)),
-        line('In the box', 'what has to be read, or written'),
-        line('Needs', 'a drive that reads it'),
+        line(
+          'Size',
+          shown(part.format, (format) => diskOf(format).size),
+        ),
+        line(
+          'Each holds',
+          shown(part.format, (format) => diskOf(format).holds),
+        ),
+        line('Maker', part.maker),
       ];
     case 'adapter':
       return [
@@ -91,45 +101,107 @@ export function dataSheetOfMore(part: Part): DataLine[] {
     case 'monitor-arm':
       return [
         line('Holes', terms(part.holesMm?.map((mm) => `${mm} mm apart`))),
-        line('Carries', measure(part.carriesGrams, 'g')),
-        line('Weight', measure(part.grams, 'g')),
+        line(
+          'Carries',
+          shown(part.carriesGrams, (grams) => `at most ${showKg(grams)}`),
+        ),
+        line('Maker', part.maker),
       ];
     case 'power-strip':
       return [
-        line('Sockets', part.sockets === undefined ? notRecorded : String(part.sockets)),
-        line('Carries', measure(part.ratedW, 'W')),
+        line('Sockets', shown(part.sockets, showNumber)),
+        line(
+          'Carries',
+          shown(part.ratedW, (most) => `at most ${showWatts(most)}`),
+        ),
         line('Maker', part.maker),
       ];
     case 'operating-system':
       return [
         line('Starts by', terms(part.bootModes)),
         line('Instruction level', part.level ?? notRecorded),
-        line('Memory', measure(part.memoryMb, 'MB at least')),
-        line('Storage', measure(part.storageMb, 'MB at least')),
         line(
-          'Security module',
-          part.needsSecurityModule === undefined ? notRecorded : part.needsSecurityModule ? 'needed' : 'not needed',
+          'Memory',
+          shown(part.memoryMb, (least) => `at least ${showMemory(least * 1024)}`),
         ),
+        line(
+          'Storage',
+          shown(part.storageMb, (least) => `at least ${showRoom(least)}`),
+        ),
+        line('Needs a security module', yesNo(part.needsSecurityModule)),
         line('Comes on', part.comesOn === undefined ? 'a stick or a download' : termName(part.comesOn)),
-        line('Brings drivers for', terms(part.drivers ?? [])),
+        line('Brings drivers for', terms(part.drivers)),
       ];
     default:
       return [];
   }
 }
 
-/** "2 × 4-pin fan header". */
-function endsOf(ends: readonly { kind: string; attrs: Record<string, unknown> }[] | undefined): string {
+/** What a card does for the machine. */
+const roles: Readonly<
+  Record<NonNullable<PartOf<'bus-card'>['roles']>[number] | NonNullable<PartOf<'expansion-card'>['role']>, string>
+> = {
+  display: 'makes the picture',
+  disk: 'joins disks',
+  floppy: 'joins diskette drives',
+  ports: 'has ports for a mouse or a printer',
+  sound: 'makes sound',
+  network: 'joins a network',
+  memory: 'adds memory',
+  storage: 'joins drives',
+  usb: 'has USB sockets',
+  capture: 'takes in pictures',
+  modules: 'has slots for M.2 drives',
+};
+
+/** Rows for what it does alone: a card for sound has no socket for a monitor, and no row to say so. */
+function busCard(part: PartOf<'bus-card'>): DataLine[] {
+  const does = (...some: typeof part.roles & object) => !part.roles || some.some((role) => part.roles?.includes(role));
+  const short = part.buses?.includes('isa-16-short');
+  return [
+    line('Does', part.roles ? part.roles.map((role) => roles[role]).join(', ') : notRecorded),
+    line('Slot', terms(part.buses?.filter((bus) => !(short && bus === 'isa-16')))),
+    line('Length', measure(part.lengthMm, 'mm')),
+    line('Height', measure(part.heightMm, 'mm')),
+    ...(does('display') ? [line('Picture sockets', terms(part.outputs?.map(({ plug }) => plug)))] : []),
+    ...(does('disk', 'floppy') ? [line('Sockets for drives', terms(part.dataSockets?.map(({ plug }) => plug)))] : []),
+    ...(does('ports') ? [line('Sockets for a mouse', terms(part.inputSockets?.map(({ plug }) => plug)))] : []),
+    ...(does('memory') ? [line('Memory', shown(part.memoryBanks, banks))] : []),
+    line('Jumpers', terms(part.settings?.map(({ says }) => says))),
+    line('Lines no jumper moves', terms(part.lines)),
+    line('Draws at 5 V', measure(part.milliamps5v, 'mA')),
+    ...(part.milliamps12v === undefined ? [] : [line('Draws at 12 V', measure(part.milliamps12v, 'mA'))]),
+    line('Driver', driver(part.driver)),
+  ];
+}
+
+/** Null: every system can use it as it is. */
+const driver = (name: string | null | undefined): string =>
+  name === undefined ? notRecorded : name === null ? 'none needed' : `needs ${name}`;
+
+const watts = (milliwatts: number): string => showWatts(milliwatts / 1000);
+
+/** "3.5-1440" is "3.5 inch", "1.44 MB". */
+function diskOf(format: string): { size: string; holds: string } {
+  const [size = format, holds = notRecorded] = termName(format).split(', ');
+  return { size, holds };
+}
+
+const endKinds: Readonly<Record<string, string>> = {
+  'cooler-mount': 'cooler mounting',
+  'drive-bay': 'drive bay',
+  'expansion-slot': 'slot for a card',
+  'supply-mount': 'bay for a supply',
+};
+
+/** "2 × 8-pin card plug", "drive bay, 3.5 inch". */
+function endsOf(ends: PartOf<'adapter'>['ins']): string {
   return terms(
-    ends?.map(({ kind, attrs }) => {
-      const { plug, plugs } = attrs;
-      const named =
-        typeof plug === 'string'
-          ? plug
-          : Array.isArray(plugs)
-            ? plugs.map((one) => termName(String(one))).join(' or ')
-            : '';
-      return named === '' ? kind.replaceAll('-', ' ') : termName(named);
+    ends?.map(({ kind, attrs: { plug, plugs, bay, bays, shape } }) => {
+      const said = plug ?? plugs ?? bay ?? bays ?? shape ?? [];
+      const named = oneOf((Array.isArray(said) ? said : [said]).map(String));
+      const end = endKinds[kind];
+      return [end, named].filter(Boolean).join(', ') || kind.replaceAll('-', ' ');
     }),
   );
 }

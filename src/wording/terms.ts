@@ -87,5 +87,18 @@ const names: Readonly<Record<string, string>> = {
   'supply-outlet': 'outlet of the supply',
 };
 
+const lines: Readonly<Record<string, string>> = {
+  irq: 'interrupt',
+  dma: 'DMA channel',
+  io: 'port address',
+  mem: 'memory address',
+};
+
+/** A line of the bus as read: "interrupt 5", "port address 3F8"; undefined for any other word. */
+function lineName(term: string): string | undefined {
+  const [, kind = '', which = ''] = /^(irq|dma|io|mem)-([0-9a-f]+)$/.exec(term) ?? [];
+  return lines[kind] && `${lines[kind]} ${which.toUpperCase()}`;
+}
+
 /** "ddr5" is read "DDR5"; a name that a maker gave, such as the socket `k4`, is read as it stands. */
-export const termName = (term: string): string => names[term] ?? term;
+export const termName = (term: string): string => names[term] ?? lineName(term) ?? term;
