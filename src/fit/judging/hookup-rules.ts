@@ -32,7 +32,7 @@ export function openHookupRules({ byKind }: Plan): (table: Table, told: Told) =>
       const joints = table.joints[at] ?? [];
       const left = table.left[at] ?? [];
       const last = said[at];
-      if (last?.view === view && last.joints === joints && left.length === 0) {
+      if (last?.view === view && last.joints === joints) {
         for (const [turn, findings] of last.told) told[turn] = findings;
         continue;
       }

@@ -251,8 +251,8 @@ function jointsOf(
   return before.map((last, kind) => keep(joints[kind] ?? none, last));
 }
 
-const isSameJoint = (a: Joint, b: Joint): boolean =>
-  a.need === b.need && a.place === b.place && a.way === b.way && a.unknown === b.unknown;
+/** Of the same needs and places, so that whether all of it is recorded is the same too. */
+const isSameJoint = (a: Joint, b: Joint): boolean => a.need === b.need && a.place === b.place && a.way === b.way;
 
 /** Whether as much is lost at the place of a joint as was lost there before. */
 function isLost({ place: { meters }, lost }: JointAt, overflows: ReadonlyMap<ResourceId, number>): boolean {

@@ -1,16 +1,21 @@
 /** What is kept from list to list never shows in a report. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { exampleList } from '../../../src/fit/examples.ts';
+import { aPart, exampleList } from '../../../src/fit/examples.ts';
+import { findHookup } from '../../../src/fit/hookup/search.ts';
 import { judge } from '../../../src/fit/judge.ts';
 import { judgeBy } from '../../../src/fit/judging/judge-by.ts';
-import { unitsOf } from '../../../src/fit/needs/index.ts';
+import { kindNumber, planOf } from '../../../src/fit/judging/plan.ts';
+import { openDesk } from '../../../src/fit/judging/table.ts';
+import { lowerEach, putTogether, unitsOf } from '../../../src/fit/needs/index.ts';
+import { sortOut } from '../../../src/fit/needs/units.ts';
 import type { FitReport } from '../../../src/fit/report.ts';
 import type { ExampleParts, JudgeInput } from '../../../src/fit/rule.ts';
 import { rules } from '../../../src/fit/rules/index.ts';
-import { partClasses } from '../../../src/parts/part.ts';
+import { type Part, partClasses } from '../../../src/parts/part.ts';
 import { anyList } from '../../helpers/any-part.ts';
 import { likelyList } from '../../helpers/likely-list.ts';
+import * as small from './small-rules.ts';
 
 /** By a judge that has judged nothing, of parts that nobody has met. */
 const afresh = (list: JudgeInput): FitReport => judgeBy(rules)(structuredClone(list));
@@ -61,6 +66,38 @@ describe.each([
       }),
       { numRuns: 50 },
     );
+  });
+});
+
+describe('what is told again only while it holds', () => {
+  test('who stands in the way of a need left over, though nothing of its own kind has changed', () => {
+    const switchesOff = ['sata-1'];
+    const slot = { id: 'm2-1', key: 'm', lengthsMm: [80], links: ['pcie'], lanes: 4, generation: 4, switchesOff };
+    const board = { part: { ...aPart('motherboard'), sataPorts: 1, moduleSlots: [slot] } as Part, quantity: 1 };
+    const box: JudgeInput[number] = { part: { ...aPart('storage-drive'), build: '2.5' }, quantity: 1 };
+    const holders = (name: string) => {
+      const short: Part = { ...aPart('storage-drive'), id: 'a-short-drive', name };
+      const { findings } = judge([board, box, { part: short, quantity: 1 }]);
+      return findings.find(({ rule, verdict }) => rule === 'storage/drive-port' && verdict !== 'fits')?.facts[
+        'holders'
+      ];
+    };
+    expect([holders('Early'), holders('Late')]).toEqual([['Early'], ['Late']]);
+  });
+
+  test('what is lost at a joint, though the joint is the same', () => {
+    const plan = planOf([small.linkWidth]);
+    const { groups } = sortOut(exampleList({ motherboard: {}, 'graphics-card': {} }));
+    const each = lowerEach(groups.flatMap(({ units }) => units));
+    const hookup = findHookup({ ...putTogether(each), kinds: plan.kinds });
+    const desk = openDesk(plan);
+    const lostWith = (wanted: number) => {
+      const used = new Map([...hookup.used].map(([id, amount]) => [id, id.endsWith('busMBps') ? wanted : amount]));
+      const { joints } = desk.lay(groups, each, { ...hookup, used }, []);
+      return joints[kindNumber('expansion-slot')]?.[0]?.lost['busMBps'];
+    };
+    // Sixteen lanes of generation 4 carry 31,507 MB/s: 16 GT/s × 128/130 ÷ 8 for each.
+    expect([31_507, 31_600, 31_507, 40_000].map(lostWith)).toEqual([0, 93, 0, 8493]);
   });
 });
 
