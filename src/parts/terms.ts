@@ -10,7 +10,7 @@ export const mountingHole = z.enum(['A', 'B', 'C', 'F', 'G', 'H', 'J', 'K', 'L',
 export const memoryGeneration = z.enum(['ddr4', 'ddr5']);
 export const supplyShape = z.enum(['atx', 'sfx', 'full-at', 'baby-at']);
 
-/** Plugs on a supply's leads, and the sockets on boards, cards and drives they go into. */
+/** Sockets for power on boards, cards and drives; the plug of the same name goes into each. */
 export const powerPlug = z.enum([
   'atx-24',
   'atx-20',
@@ -25,6 +25,8 @@ export const powerPlug = z.enum([
   'peripheral-4',
   'floppy-4',
 ]);
+/** Plugs on a supply's leads. `eps-4-4` parts into two of four pins: it goes into one socket, of eight pins or of four. */
+export const supplyPlug = z.enum([...powerPlug.options, 'eps-4-4']);
 
 /** `de-9` is the nine-pin socket of digital monitors, `vga` the fifteen-pin one of analog ones. */
 export const picturePlug = z.enum(['hdmi', 'displayport', 'dvi-d', 'dvi-i', 'vga', 'de-9']);

@@ -17,6 +17,7 @@ const names: Readonly<Record<string, string>> = {
   'atx-24': '24-pin board plug',
   'eps-8': '8-pin processor plug',
   'eps-4': '4-pin processor plug',
+  'eps-4-4': '4+4-pin processor plug',
   'pcie-6': '6-pin card plug',
   'pcie-8': '8-pin card plug',
   '12v-2x6': '16-pin card plug',

@@ -541,6 +541,13 @@ describe('lights, slots and plugs of a board and its supply', () => {
     expect(plugs('p8')).toBe('p8');
   });
 
+  test('a processor plug of twice four pins is one plug, for a socket of eight or of four', () => {
+    const { places } = lower(unit('power-supply', { leads: [{ id: 'processor', plugs: ['eps-4-4'] }] }));
+    expect(places.map(({ kind, attrs }) => [kind, attrs['plug']])).toEqual([
+      ['processor-power', ['eps-4-4', 'eps-8', 'eps-4']],
+    ]);
+  });
+
   test('only the 16-pin plug announces watts, and only its socket asks for them', () => {
     const leads = [
       { id: 'card-1', plugs: ['12v-2x6'], senseW: 450 },

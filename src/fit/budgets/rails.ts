@@ -7,6 +7,7 @@
  */
 import type { PartOf } from '../../parts/part.ts';
 import { deciwatts } from '../needs/amounts.ts';
+import { kindOfPlug } from '../needs/power-supply.ts';
 import { allowances, lightVolts } from './loads.ts';
 import { type Bound, boundBy, type Share, type Term, type Total, term } from './total.ts';
 
@@ -113,7 +114,7 @@ type Supply = Pick<PartOf<'power-supply'>, 'leads' | 'shape'>;
 const isOlder = ({ shape }: Pick<Supply, 'shape'>): boolean => shape === 'full-at' || shape === 'baby-at';
 /** Where the leads are not recorded, the older shapes are those without. */
 const hasProcessorLead = ({ leads, shape }: Supply): boolean =>
-  leads ? leads.some(({ plugs }) => plugs.includes('eps-8') || plugs.includes('eps-4')) : !isOlder({ shape });
+  leads ? leads.some(({ plugs }) => plugs.some((plug) => kindOfPlug[plug] === 'processor-power')) : !isOlder({ shape });
 
 /**
  * Undefined where no rail of the supply is recorded; none where its file lists others but not this one. The older

@@ -16,6 +16,7 @@ export const kindOfPlug: Record<Plug, KindName> = {
   p9: 'board-power',
   'eps-8': 'processor-power',
   'eps-4': 'processor-power',
+  'eps-4-4': 'processor-power',
   'pcie-6': 'card-power',
   'pcie-8': 'card-power',
   '12v-2x6': 'card-power',
@@ -25,10 +26,16 @@ export const kindOfPlug: Record<Plug, KindName> = {
 };
 export const powerKinds: readonly KindName[] = [...new Set(Object.values(kindOfPlug))];
 
-/** The 20-pin plug and the first 20 contacts of the 24-pin one are the same: either goes into either socket. */
-const boardPlugs: readonly Plug[] = ['atx-24', 'atx-20'];
-const goesInto = (plug: Plug): Plug | Plug[] =>
-  boardPlugs.includes(plug) ? [plug, ...boardPlugs.filter((other) => other !== plug)] : plug;
+/**
+ * The 20-pin plug and the first 20 contacts of the 24-pin one are the same: either goes into either socket. A plug of
+ * twice four pins serves one socket at a time: its second half hangs beside a socket of four.
+ */
+const sockets: { readonly [P in Plug]?: readonly Plug[] } = {
+  'atx-24': ['atx-24', 'atx-20'],
+  'atx-20': ['atx-20', 'atx-24'],
+  'eps-4-4': ['eps-4-4', 'eps-8', 'eps-4'],
+};
+const goesInto = (plug: Plug): Plug | readonly Plug[] => sockets[plug] ?? plug;
 
 /** The first plug of every lead ranks before the second of any, so that loads are spread over leads. */
 export function lower({ id, part }: Unit<PartOf<'power-supply'>>): Lowered {

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { commonFields } from '../common.ts';
-import { count, mm, powerPlug, slug, supplyShape, watts } from '../terms.ts';
+import { count, mm, slug, supplyPlug, supplyShape, watts } from '../terms.ts';
 
 export const powerSupply = z.strictObject({
   class: z.literal('power-supply'),
@@ -14,7 +14,7 @@ export const powerSupply = z.strictObject({
     .array(
       z.strictObject({
         id: slug,
-        plugs: z.array(powerPlug).min(1),
+        plugs: z.array(supplyPlug).min(1),
         carriesW: watts.optional(),
         /** What the sense pins of a 12V-2x6 plug announce: 150, 300, 450 or 600. */
         senseW: z.union([z.literal(150), z.literal(300), z.literal(450), z.literal(600)]).optional(),

@@ -71,6 +71,45 @@ export const processorLead = leftRule({
       verdict: 'does-not-fit',
     },
     {
+      title: 'a plug that parts into two fours, and a socket of four',
+      parts: {
+        motherboard: { powerSockets: ['atx-24', 'eps-4'] },
+        'power-supply': {
+          leads: [
+            { id: 'board', plugs: ['atx-24'] },
+            { id: 'processor', plugs: ['eps-4-4'] },
+          ],
+        },
+      },
+      verdict: 'fits',
+    },
+    {
+      title: 'a plug of eight pins in one piece, and a socket of four',
+      parts: {
+        motherboard: { powerSockets: ['atx-24', 'eps-4'] },
+        'power-supply': {
+          leads: [
+            { id: 'board', plugs: ['atx-24'] },
+            { id: 'processor', plugs: ['eps-8'] },
+          ],
+        },
+      },
+      verdict: 'does-not-fit',
+    },
+    {
+      title: 'two sockets of four, and one plug that parts into two',
+      parts: {
+        motherboard: { powerSockets: ['atx-24', 'eps-4', 'eps-4'] },
+        'power-supply': {
+          leads: [
+            { id: 'board', plugs: ['atx-24'] },
+            { id: 'processor', plugs: ['eps-4-4'] },
+          ],
+        },
+      },
+      verdict: 'does-not-fit',
+    },
+    {
       title: 'a card lead does not go into the processor socket',
       parts: {
         motherboard: { powerSockets: ['atx-24', 'eps-8'] },
