@@ -1,11 +1,10 @@
 import { showMemory } from '../../../units/amounts.ts';
 import { cannotTell, doesNotApply, doesNotFit, fits, gathersRule } from '../../rule.ts';
-import { joined } from '../ends.ts';
 import { lacks } from '../words.ts';
 
 export const bankTotal = gathersRule({
   id: 'memory/bank-total',
-  title: 'All banks together hold no more than the board can use',
+  title: 'The banks of the board hold no more than it can use',
   severity: 'blocker',
   basis: 'maker',
   sources: ['maker-data-sheet'],
@@ -14,9 +13,13 @@ export const bankTotal = gathersRule({
   gathers: { 'bank-module': ['capacityKb'], motherboard: ['memoryTotalKb'] },
   sees: ['memory-bank'],
   judge({ 'bank-module': listed, motherboard: boards }, { joints }) {
-    const modules = joined(listed, joints);
     const [board] = boards;
-    if (board === undefined || modules.length === 0) return doesNotApply;
+    if (board === undefined) return doesNotApply;
+    // A memory card reaches its own modules through a window; they take none of the board's address wires.
+    const modules = listed.filter(({ unit }) =>
+      joints.some(({ need, place }) => need.startsWith(`${unit}/`) && place.startsWith(`${board.unit}/`)),
+    );
+    if (modules.length === 0) return doesNotApply;
     if (board.memoryTotalKb === undefined) return cannotTell(`${board.unit}.memoryTotalKb`);
 
     const total = modules.reduce((sum, { capacityKb }) => sum + (capacityKb ?? 0), 0);
@@ -29,12 +32,12 @@ export const bankTotal = gathersRule({
 
   say: {
     fits: ({ board, total, limit }) =>
-      `The banks hold ${showMemory(total)} in all; ${board} can use ${showMemory(limit)}.`,
+      `The banks of the board hold ${showMemory(total)} in all; ${board} can use ${showMemory(limit)}.`,
     doesNotFit: ({ board, total, limit, over }) => ({
       headline: `The memory is ${showMemory(over)} too much`,
-      what: `The banks hold ${showMemory(total)} in all; ${board} can use ${showMemory(limit)}, so it is ${showMemory(over)} too much.`,
+      what: `The banks of the board hold ${showMemory(total)} in all; ${board} can use ${showMemory(limit)}, so it is ${showMemory(over)} too much.`,
       why: 'The board counts no further than it has address wires: the rest of the memory is not seen, or the machine does not start.',
-      remedy: `Choose ${showMemory(limit)} of memory or less, or a board that can use ${showMemory(total)} or more.`,
+      remedy: `Choose ${showMemory(limit)} of memory or less for the board, or a board that can use ${showMemory(total)} or more.`,
     }),
     cannotTell: (missing) =>
       lacks(missing, 'bank-module')
@@ -64,11 +67,30 @@ export const bankTotal = gathersRule({
       verdict: 'does-not-fit',
     },
     {
-      title: 'modules on a memory card count as well',
+      title: 'modules on a memory card are beside it',
       shelf: 'vintage',
       parts: {
         'bank-module': [{}, {}, {}, {}, {}, {}],
-        motherboard: { memoryTotalKb: 5120 },
+        motherboard: {
+          memoryTotalKb: 4096,
+          memoryBanks: [{ id: 'bank-0', slots: 4, pins: '30', largestKb: 1024, slowestNs: 80 }],
+        },
+        'bus-card': {
+          roles: ['memory'],
+          memoryBanks: [{ id: 'bank-8', slots: 2, pins: '30', largestKb: 1024, slowestNs: 100 }],
+        },
+      },
+      verdict: 'fits',
+    },
+    {
+      title: 'a memory card does not make room on the board',
+      shelf: 'vintage',
+      parts: {
+        'bank-module': [{}, {}, {}, {}, {}, {}],
+        motherboard: {
+          memoryTotalKb: 2048,
+          memoryBanks: [{ id: 'bank-0', slots: 4, pins: '30', largestKb: 1024, slowestNs: 80 }],
+        },
         'bus-card': {
           roles: ['memory'],
           memoryBanks: [{ id: 'bank-8', slots: 2, pins: '30', largestKb: 1024, slowestNs: 100 }],
