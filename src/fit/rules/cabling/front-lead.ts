@@ -3,6 +3,9 @@ import { termName } from '../../../wording/terms.ts';
 import { leftRule } from '../../rule.ts';
 import { lacks } from '../words.ts';
 
+/** A reset or turbo button, a loudspeaker and a key lock are no sockets. */
+const isSocket = (needName: string): boolean => needName.startsWith('usb') || needName === 'hd-audio';
+
 const whatFor = (needName: string): string => (needName === 'power-button' ? 'the power button' : termName(needName));
 
 export const frontLead = leftRule({
@@ -29,13 +32,15 @@ export const frontLead = leftRule({
           ? 'The button on the case starts the machine through these two pins; without them it does nothing.'
           : needName === 'hd-audio'
             ? 'The sockets for headphones and a microphone at the front of the case are there and silent.'
-            : 'The socket at the front of the case is there and dead.',
+            : isSocket(needName)
+              ? 'The socket at the front of the case is there and dead.'
+              : 'What the lead comes from at the front of the case is there and does nothing.',
       remedy:
         needName === 'power-button' && reason === 'taken'
           ? 'Take one case off the list: one board has pins for one button.'
           : needName === 'power-button'
             ? 'Choose a board with pins for a power button.'
-            : `Choose a board with pins for ${termName(needName)}, or a case without that lead, or do without that socket: the machine works.`,
+            : `Choose a board with pins for ${termName(needName)}, or a case without that lead, or do without ${isSocket(needName) ? 'that socket' : 'it'}: the machine works.`,
     }),
     cannotTell: (missing) =>
       lacks(missing, 'motherboard')
@@ -67,6 +72,12 @@ export const frontLead = leftRule({
         chassis: { frontLeads: ['power-button', 'usb-c'] },
         motherboard: { frontPins: ['power-button', 'usb-3'] },
       },
+      verdict: 'does-not-fit',
+    },
+    {
+      title: 'a lock for the keyboard and no pins for it',
+      shelf: 'vintage',
+      parts: { chassis: { frontLeads: ['reset-button', 'key-lock'] }, motherboard: { frontPins: ['reset-button'] } },
       verdict: 'does-not-fit',
     },
     {

@@ -1,5 +1,12 @@
+import type { Fact } from '../../report.ts';
 import { refusesRule } from '../../rule.ts';
 import { lacks, oneOf } from '../words.ts';
+
+/** "an analog", "a digital". */
+const aSignal = (value: Fact): string => {
+  const name = oneOf(value);
+  return `${name.startsWith('a') ? 'an' : 'a'} ${name}`;
+};
 
 export const displaySignal = refusesRule({
   id: 'display/signal',
@@ -15,9 +22,9 @@ export const displaySignal = refusesRule({
     fits: ({ part, on, offered }) => `${part} takes the ${oneOf(offered)} signal that ${on} sends.`,
     doesNotFit: ({ part, on, need, offered }) => ({
       headline: `Monitor for ${oneOf(need)}, card that is ${oneOf(offered)}`,
-      what: `${part} takes a ${oneOf(need)} signal; ${on} sends ${offered === 'analog' ? 'an analog' : `a ${oneOf(offered)}`} one.`,
+      what: `${part} takes ${aSignal(need)} signal; ${on} sends ${aSignal(offered)} one.`,
       why: 'A digital signal of those years is 5 V on a wire, an analog one 0.7 V, and the scan rates differ as well. Joined by a lead that makes the plugs meet, monitor or card can be damaged.',
-      remedy: `Do not join them, with an adapter or without. Choose a card that sends a ${oneOf(need)} signal, or a monitor that takes ${offered === 'analog' ? 'an analog' : `a ${oneOf(offered)}`} one.`,
+      remedy: `Do not join them, with an adapter or without. Choose a card that sends ${aSignal(need)} signal, or a monitor that takes ${aSignal(offered)} one.`,
     }),
     cannotTell: (missing) =>
       lacks(missing, 'monitor')

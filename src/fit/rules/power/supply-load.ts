@@ -26,7 +26,7 @@ export const supplyLoad = budgetRule({
       headline: `The power supply is ${showDeciwatts(over)} too small`,
       what: `The parts draw ${showDeciwatts(used)} at most; the supply is rated for ${showDeciwatts(limit)}, so it is ${showDeciwatts(over)} too small.`,
       why: 'When everything works at once the supply switches itself off, and the machine goes dark in the middle of its work.',
-      remedy: `Choose a supply of ${showDeciwatts(used)} or more, or a processor or graphics card that draws less.`,
+      remedy: `Choose a supply of ${showDeciwatts(used)} or more, or parts that draw less.`,
     }),
     cannotTell: (missing) =>
       lacks(missing, 'power-supply')

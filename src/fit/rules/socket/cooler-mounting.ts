@@ -1,5 +1,9 @@
+import type { Fact } from '../../report.ts';
 import { refusesRule } from '../../rule.ts';
 import { lacks, oneOf } from '../words.ts';
+
+/** True for a board with no holes for any cooler. */
+const isNone = (offered: Fact): boolean => Array.isArray(offered) && offered.length === 0;
 
 export const coolerMounting = refusesRule({
   id: 'socket/cooler-mounting',
@@ -14,10 +18,12 @@ export const coolerMounting = refusesRule({
   say: {
     fits: ({ part, on, offered }) => `${part} comes with a mounting for ${on}: ${oneOf(offered)}.`,
     doesNotFit: ({ part, on, need, offered }) => ({
-      headline: `The cooler has no mounting for ${oneOf(offered)}`,
-      what: `${part} comes with mountings for ${oneOf(need)}; ${on} takes ${oneOf(offered)}.`,
+      headline: isNone(offered) ? 'The board takes no cooler' : `The cooler has no mounting for ${oneOf(offered)}`,
+      what: `${part} comes with mountings for ${oneOf(need)}; ${on} takes ${isNone(offered) ? 'none' : oneOf(offered)}.`,
       why: "The cooler's screws do not meet the holes round the socket, so it cannot press on the processor.",
-      remedy: `Choose a cooler with a mounting for ${oneOf(offered)}, or a board that takes ${oneOf(need)}, or ask the cooler's maker for a mounting kit.`,
+      remedy: isNone(offered)
+        ? `Choose a board that takes ${oneOf(need)}, or take the cooler off the list where the processor needs none.`
+        : `Choose a cooler with a mounting for ${oneOf(offered)}, or a board that takes ${oneOf(need)}, or ask the cooler's maker for a mounting kit.`,
     }),
     cannotTell: (missing) =>
       lacks(missing, 'cooler')
@@ -44,6 +50,11 @@ export const coolerMounting = refusesRule({
     {
       title: 'the only mounting is another one',
       parts: { cooler: { mountings: ['square-80'] }, motherboard: { coolerMountings: ['wide-94'] } },
+      verdict: 'does-not-fit',
+    },
+    {
+      title: 'a board of about 1990, with no holes for a cooler',
+      parts: { cooler: { mountings: ['square-80'] }, motherboard: { coolerMountings: [] } },
       verdict: 'does-not-fit',
     },
     {

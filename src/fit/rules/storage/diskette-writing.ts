@@ -32,18 +32,18 @@ export const disketteWriting = gathersRule({
     const open = drives.filter(({ format }) => format === undefined);
     if (poor && open.length > 0) return cannotTell(...open.map(({ unit }) => `${unit}.format`));
     const { box, drive, use } = one;
-    const facts = { box: box.name, format: box.format ?? null, drive: drive.name, note: use.note };
+    const facts = { box: box.name, format: box.format ?? null, drive: drive.name, note: use.note, reads: use.reads };
     return poor ? doesNotFit(facts, [box.unit, drive.unit]) : fits(facts, [box.unit, drive.unit]);
   },
 
   say: {
     fits: ({ box, format, drive }) =>
       `${drive} writes diskettes of ${oneOf(format)}, such as those of ${box}, as well as it reads them.`,
-    doesNotFit: ({ box, format, drive, note }) => ({
-      headline: 'Read these diskettes, do not write them',
+    doesNotFit: ({ box, format, drive, note, reads }) => ({
+      headline: reads ? 'Read these diskettes, do not write them' : 'Do not write these diskettes',
       what: `${drive} does not reliably write diskettes of ${oneOf(format)}, such as those of ${box}: ${note}.`,
       why: 'The file seems to be saved, and on another machine the diskette cannot be read.',
-      remedy: `Use a drive for ${oneOf(format)} to write them, or write on diskettes that ${drive} is made for, or on ones that are new or wiped.`,
+      remedy: `Use a drive for ${oneOf(format)} to write them, or write on diskettes that ${drive} is made for${reads ? ', or on ones that are new or wiped' : ''}.`,
     }),
     cannotTell: (missing) =>
       lacks(missing, 'diskette')

@@ -48,8 +48,15 @@ export const drivePort = leftRule({
         };
       if (reason === 'taken')
         return {
-          headline: `${count(wanting, 'drive', 'drives')}, ${count(mating, 'data port', 'data ports')}`,
-          what: `${capital(spelled(wanting, 'drive needs', 'drives need'))} a ${port}; the machine has ${inWords(mating)}, so there ${wanting - mating === 1 ? 'is' : 'are'} ${inWords(wanting - mating)} too few.`,
+          // Drives with other plugs may hold connectors of the same ribbon.
+          headline:
+            wanting > mating
+              ? `${count(wanting, 'drive', 'drives')}, ${count(mating, 'data port', 'data ports')}`
+              : 'No data port is free',
+          what:
+            wanting > mating
+              ? `${capital(spelled(wanting, 'drive needs', 'drives need'))} a ${port}; the machine has ${inWords(mating)}, so there ${wanting - mating === 1 ? 'is' : 'are'} ${inWords(wanting - mating)} too few.`
+              : `${part} needs a ${port}; ${list(holders)} ${holders.length === 1 ? 'has' : 'have'} all there ${mating === 1 ? 'is' : 'are'}.`,
           why:
             needName === 'sata'
               ? 'A data port takes one cable, and a cable one drive.'
@@ -129,6 +136,20 @@ export const drivePort = leftRule({
       title: 'a third disk',
       shelf: 'vintage',
       parts: { 'fixed-disk': [{}, {}, {}], 'bus-card': {}, motherboard: {} },
+      verdict: 'does-not-fit',
+    },
+    {
+      title: 'a third diskette drive, of another plug',
+      shelf: 'vintage',
+      parts: {
+        'floppy-drive': [
+          {},
+          { size: '5.25', format: '5.25-1200', plug: 'floppy-edge', powerPlug: 'peripheral-4' },
+          { size: '5.25', format: '5.25-360', plug: 'floppy-edge', powerPlug: 'peripheral-4' },
+        ],
+        'bus-card': {},
+        motherboard: {},
+      },
       verdict: 'does-not-fit',
     },
     {
