@@ -20,6 +20,32 @@ for (const path of pages) {
   });
 }
 
+test('the places stand in one line where there is room, behind one button where there is not', async ({ page }) => {
+  const [part] = content.parts;
+  await page.goto(`/parts/${part?.id}/`);
+  const places = page.getByRole('navigation', { name: 'Places on this site' });
+  for (const width of [900, 1280]) {
+    await page.setViewportSize({ width, height: 740 });
+    const lines = await places
+      .getByRole('link')
+      .evaluateAll((links) => links.map((link) => (link as HTMLElement).offsetTop));
+    expect(new Set(lines).size).toBe(1);
+    await expect(places.getByRole('link', { name: 'Parts', exact: true })).toHaveAttribute('aria-current', 'true');
+  }
+  for (const [width, height] of [
+    [320, 256],
+    [360, 740],
+    [600, 740],
+  ] as const) {
+    await page.setViewportSize({ width, height });
+    await expect(places).toBeHidden();
+    await page.getByRole('button', { name: 'Contents' }).click();
+    await places.getByRole('link', { name: 'Parts', exact: true }).scrollIntoViewIfNeeded();
+    await expect(places.getByRole('link', { name: 'Parts', exact: true })).toBeInViewport();
+    await places.getByRole('button', { name: 'Close' }).click();
+  }
+});
+
 test('dark and in forced colours, the checker and the card have no fault that axe can see', async ({ page }) => {
   for (const path of [`/exercises/${content.exercises[0]?.id}/`, `/card/${content.procedures[0]?.id}/`]) {
     for (const media of [{ colorScheme: 'dark' }, { forcedColors: 'active' }] as const) {

@@ -310,6 +310,36 @@ test('a drawer opens its tray and closes it again', async ({ page }) => {
   await expect(tray).toBeHidden();
 });
 
+test('a drawer leads to the sheets of its parts, and the list waits', async ({ page }) => {
+  const { id } = choosing;
+  await page.goto(`/exercises/${id}/`);
+  await show(page, 'Drawers');
+  await choose(page, id, 'case', { part: 'lodden-30', quantity: 1 });
+  await expect.poll(() => lastEntry(page)).toContain('lodden-30');
+  const more = page.locator(`#${id}-tray-case`).getByRole('link', { name: 'More about the Lodden 30' });
+  expect((await more.boundingBox())?.height).toBeGreaterThanOrEqual(44);
+  await more.click();
+  await expect(page.getByRole('heading', { level: 1, name: 'Lodden 30' })).toBeVisible();
+  await page.goBack();
+  await show(page, 'Drawers');
+  await expect(page.locator(`#${id}-drawer-case`)).toContainText('Lodden 30');
+  const tray = await openDrawer(page, id, 'case');
+  await tray.getByRole('link', { name: 'All cases by their sheets' }).click();
+  await expect(page.getByRole('heading', { level: 2, name: 'Cases' })).toBeInViewport();
+});
+
+test('a note on what the drawing does not show says so, and leads nowhere', async ({ page }) => {
+  const { id } = choosing;
+  await page.goto(`/exercises/${id}/`);
+  await show(page, 'Drawers');
+  await choose(page, id, 'case', { part: 'lodden-slim', quantity: 1 });
+  await choose(page, id, 'fans', { part: 'ebbe-80', quantity: 3 });
+  await show(page, 'Notes');
+  const undrawn = page.locator('.note', { hasText: 'Not in the drawing' });
+  await expect(undrawn.first()).toBeVisible();
+  await expect(undrawn.locator('a.balloon-link')).toHaveCount(0);
+});
+
 test('on a small phone each step shows caution, action and button at once, and a second quick tap claims nothing', async ({
   page,
 }, info) => {

@@ -18,9 +18,15 @@ import type { Checker, NoteOf } from './store.ts';
 
 export const noteId = (exercise: string, n: number): string => `${exercise}-note-${n}`;
 
-type NotesProps = { checker: Checker; zones: ReadonlyMap<string, string>; drawingId: string };
+type NotesProps = {
+  checker: Checker;
+  zones: ReadonlyMap<string, string>;
+  drawingId: string;
+  /** False for a note on what no view shows. */
+  isDrawn: (n: number) => boolean;
+};
 
-export function Notes({ checker, zones, drawingId }: NotesProps) {
+export function Notes({ checker, zones, drawingId, isDrawn }: NotesProps) {
   const notes = checker.notes.value;
   const { fits, toChoose } = checker.sorted.value;
   const { id } = checker.exercise;
@@ -32,7 +38,9 @@ export function Notes({ checker, zones, drawingId }: NotesProps) {
           id={noteId(id, note.n)}
           note={note}
           zone={zones.get(note.finding.id)}
-          to={{ href: `#${drawingId}`, says: `Note ${note.n}: show it in the drawing` }}
+          {...(isDrawn(note.n)
+            ? { to: { href: `#${drawingId}`, says: `Note ${note.n}: show it in the drawing` } }
+            : { isUndrawn: true })}
         >
           <Fields checker={checker} finding={note.finding} />
         </FindingNote>
@@ -62,11 +70,13 @@ type FindingNoteProps = {
   note: NoteOf;
   zone?: string | undefined;
   to?: { href: string; says: string };
+  /** The drawing beside it does not show what it is about. */
+  isUndrawn?: boolean;
   children?: preact.ComponentChildren;
 };
 
 /** One finding in words, with who says so and the lesson about it. */
-export function FindingNote({ id, note: { n, finding, words }, zone, to, children }: FindingNoteProps) {
+export function FindingNote({ id, note: { n, finding, words }, zone, to, isUndrawn, children }: FindingNoteProps) {
   const isUnknown = finding.verdict === 'cannot-tell';
   return (
     <Note
@@ -75,7 +85,7 @@ export function FindingNote({ id, note: { n, finding, words }, zone, to, childre
       hazard={finding.verdict === 'does-not-fit' && finding.severity === 'hazard'}
       heading={words.headline}
       balloon={{ n, ...(to ? { to } : {}) }}
-      foot={<Foot finding={finding} zone={zone} />}
+      foot={<Foot finding={finding} place={isUndrawn ? 'Not in the drawing' : zone && `Zone ${zone}`} />}
     >
       <p>
         {words.what} {words.why}
@@ -93,14 +103,14 @@ export function FindingNote({ id, note: { n, finding, words }, zone, to, childre
 const ruleOf = new Map(rules.map((rule) => [rule.id, rule]));
 const bases = { standard: 'A standard', maker: 'Makers’ sheets', practice: 'Common practice' } as const;
 
-function Foot({ finding, zone }: { finding: Finding; zone: string | undefined }) {
+function Foot({ finding, place }: { finding: Finding; place: string | undefined }) {
   const rule = ruleOf.get(finding.rule);
   const lesson = content.lessons.find(({ id }) => id === rule?.lesson);
   const sources = (rule?.sources ?? []).flatMap((id) => content.sources.find((source) => source.id === id) ?? []);
   const who = finding.basis === 'standard' && sources[0] ? sources[0].title : bases[finding.basis];
   return (
     <>
-      {zone && <span class="zone-at">Zone {zone} · </span>}
+      {place && `${place} · `}
       {who}
       {lesson && (
         <>

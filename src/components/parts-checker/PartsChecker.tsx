@@ -74,6 +74,9 @@ function Sheet({ checker }: { checker: Checker }) {
     [isQuiet, machine, noted, checker],
   );
   const drawingId = `${id}-drawing`;
+  // One view alone may leave out what the other shows.
+  const bothViews = which === 'both' ? data : paper;
+  const isDrawn = (n: number) => !bothViews || bothViews.pinned.some(({ note }) => note.n === n);
 
   useEffect(() => {
     measureSinceChoice('checker-choice-to-report');
@@ -202,7 +205,7 @@ function Sheet({ checker }: { checker: Checker }) {
 
       <section class="checker-notes" aria-label="Notes on the drawing" ref={column}>
         <h2>Notes on the drawing</h2>
-        <Notes checker={checker} zones={data.zones} drawingId={drawingId} />
+        <Notes checker={checker} zones={data.zones} drawingId={drawingId} isDrawn={isDrawn} />
       </section>
 
       <section class="checker-rulers" aria-label="Rulers">

@@ -2,7 +2,8 @@
 import { useId, useState } from 'preact/hooks';
 import { HatchPattern, hatchId } from '../../drawings/Hatch.tsx';
 import { sayFinding } from '../../fit/say.ts';
-import type { Part } from '../../parts/part.ts';
+import { classNames, type Part } from '../../parts/part.ts';
+import { link } from '../link.ts';
 import { VerdictMark } from '../verdict-mark/VerdictMark.tsx';
 import { fitting, type WouldBe } from './counts.ts';
 import { choose, countIn, type Drawer, drawerName, quantityOf, without, withQuantity } from './list.ts';
@@ -97,6 +98,9 @@ export function Tray({ checker, drawer, id }: { checker: Checker; drawer: Drawer
         {scale.limit &&
           scale.limit.sort !== 'mark' &&
           ` Hatched: ${scale.limit.sort === 'at-most' ? 'the part that would not fit' : 'what is missing'}.`}
+        <a class="tray-more" href={`${link('parts/')}#${drawer.class}`}>
+          All {classNames[drawer.class].many} by their sheets
+        </a>
       </p>
     </fieldset>
   );
@@ -151,7 +155,14 @@ function Row({ part, scale, hatch, quantity, would, isWhyOpen, onWhy, children }
         {!scale.isMoney && <span class="tray-price">{price}</span>}
         {children}
       </Outer>
-      {part.says && quantity > 0 && <p class="tray-says">{part.says}</p>}
+      {quantity > 0 && (
+        <p class="tray-says">
+          {part.says}
+          <a class="tray-more" href={link(`parts/${part.id}/`)}>
+            More about the {part.name}
+          </a>
+        </p>
+      )}
       {isAmiss && (
         <>
           <button
