@@ -49,7 +49,7 @@ describe('the plan of a board', () => {
 
   test('the spots answer to the names that the hookup gives to places on the board', () => {
     const plan = planBoard(board);
-    const { joints } = judge(partClasses.map((of) => ({ part: aPart(of), quantity: 1 })));
+    const { joints } = judge(partClasses.slice(0, 10).map((of) => ({ part: aPart(of), quantity: 1 })));
     const placeOf = (kind: string) => joints.find((joint) => joint.kind === kind)?.place ?? '';
     expect(spotOf(placeOf('memory-slot'), plan.memory)?.id).toBe('a2');
     expect(spotOf(placeOf('expansion-slot'), plan.cards)?.id).toBe('x16-1');
