@@ -1,5 +1,6 @@
 import { capital, spelled } from '../../../wording/phrases.ts';
 import { cannotTell, doesNotApply, doesNotFit, fits, gathersRule } from '../../rule.ts';
+import { drawsAir } from '../heat.ts';
 
 export const caseAirflow = gathersRule({
   id: 'cooling/case-airflow',
@@ -9,12 +10,12 @@ export const caseAirflow = gathersRule({
   sources: ['common-practice'],
   lesson: 'fit/choosing-for-a-purpose',
 
-  gathers: { chassis: ['fittedFans', 'fanPanels'], fan: [] },
+  gathers: { chassis: ['fittedFans', 'fanPanels', 'supplyShape'], fan: [] },
   sees: ['fan-mount', 'radiator-mount'],
   judge({ chassis }, { joints }) {
     const housing = chassis[0];
-    // A case with no place for a fan is one whose supply draws the air through it.
-    if (housing === undefined || housing.fanPanels?.length === 0) return doesNotApply;
+    // A case for an older supply, or with no place for a fan, is one whose supply draws the air through it.
+    if (housing === undefined || housing.fanPanels?.length === 0 || drawsAir(housing.supplyShape)) return doesNotApply;
 
     const added = joints.map((joint) => joint.place);
     const at = (panels: readonly string[]) =>
@@ -101,6 +102,12 @@ export const caseAirflow = gathersRule({
       title: 'a case that leaves the air to the supply',
       shelf: 'vintage',
       parts: { chassis: {} },
+      verdict: 'does-not-apply',
+    },
+    {
+      title: 'a tower of about 1990 with a place for a fan and none in it',
+      shelf: 'vintage',
+      parts: { chassis: { supplyShape: 'full-at', fanPanels: [{ id: 'front', sizesMm: [80], units: 2 }] } },
       verdict: 'does-not-apply',
     },
     { title: 'no case on the list', parts: { fan: { sizeMm: 120 } }, verdict: 'does-not-apply' },

@@ -1,5 +1,6 @@
 import { spelled } from '../../../wording/phrases.ts';
 import { cannotTell, doesNotApply, doesNotFit, fits, gathersRule } from '../../rule.ts';
+import { drawsAir } from '../heat.ts';
 
 export const passivePart = gathersRule({
   id: 'cooling/passive-part',
@@ -9,7 +10,7 @@ export const passivePart = gathersRule({
   sources: ['common-practice'],
   lesson: 'fit/choosing-for-a-purpose',
 
-  gathers: { cooler: ['isPassive'], chassis: ['fittedFans'] },
+  gathers: { cooler: ['isPassive'], chassis: ['fittedFans', 'supplyShape'] },
   sees: ['fan-mount', 'cooler-mount'],
   judge({ cooler: coolers, chassis: cases }, { joints }) {
     const passive = coolers.filter(
@@ -17,7 +18,7 @@ export const passivePart = gathersRule({
     );
     const [cooler] = passive;
     const housing = cases[0];
-    if (cooler === undefined || housing === undefined) return doesNotApply;
+    if (cooler === undefined || housing === undefined || drawsAir(housing.supplyShape)) return doesNotApply;
     const added = joints.filter(({ kind, place }) => kind === 'fan-mount' && place.startsWith(`${housing.unit}/`));
     const fans = (housing.fittedFans?.length ?? 0) + added.length;
     const facts = { cooler: cooler.name, chassis: housing.name, fans };
@@ -73,6 +74,16 @@ export const passivePart = gathersRule({
       title: 'fitted fans not recorded',
       parts: { motherboard: {}, cooler: { isPassive: true, fan: undefined }, chassis: { fittedFans: undefined } },
       verdict: 'cannot-tell',
+    },
+    {
+      title: 'fins in a case of about 1990, whose supply draws the air through it',
+      shelf: 'vintage',
+      parts: {
+        motherboard: { coolerMountings: ['clip-168'] },
+        cooler: { mountings: ['clip-168'], isPassive: true, fan: undefined },
+        chassis: {},
+      },
+      verdict: 'does-not-apply',
     },
     {
       title: 'a cooler with a fan',
