@@ -72,6 +72,9 @@ const swapsOf = (list: JudgeInput): JudgeInput[] =>
       .map((other) => list.with(at, { part: other, quantity })),
   );
 
+/** One for each call, so that no part was met before. */
+const clonesOf = (list: JudgeInput): JudgeInput[] => Array.from({ length: 2 * runs }, () => structuredClone(list));
+
 const show = ({ median, tenth }: Times): string => `${median.toFixed(0)} (${tenth.toFixed(0)})`;
 
 function table(rows: Record<string, Record<string, string | number>>): void {
@@ -100,7 +103,6 @@ function rowOf(list: JudgeInput): Record<string, string | number> {
   const told: Told = new Array(plan.count);
   const report = judge(list);
   const same = [list];
-  const unmet = Array.from({ length: 2 * runs }, () => structuredClone(list));
   const shares: Record<string, Times> = {
     'sorting out, needs and places': timesOf(same, () =>
       putTogether(lowerEach(sortOut(list).groups.flatMap((one) => one.units))),
@@ -134,7 +136,7 @@ function rowOf(list: JudgeInput): Record<string, string | number> {
         openPartsRules(plan)(onTable, undefined, {}, told);
       }),
     ),
-    'judge, parts never met before': show(timesOf(unmet, (one) => judge(one))),
+    'judge, parts never met before': show(timesOf(clonesOf(list), (one) => judge(one))),
     'saying all findings': show(timesOf(same, () => report.findings.map(sayFinding))),
   };
 }
