@@ -41,6 +41,9 @@ const kindWords: Record<KindName, { need: string; place: string }> = {
   'monitor-mount': { need: 'a monitor to carry', place: 'holes for an arm' },
 };
 
+/** What a need of the kind is joined to: "a header for lights". */
+export const needWords = (kind: KindName): string => kindWords[kind].need;
+
 const itself = (said: string): string => said;
 const mm = (said: string): string => `${said} mm`;
 

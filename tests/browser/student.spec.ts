@@ -205,6 +205,15 @@ test('a list without a processor has no job card either', async ({ page }) => {
   await expect(page.getByText('The list has no processor.')).toBeVisible();
 });
 
+test('a list with a lit cooler has no job card yet, and says which joint has no step', async ({ page }) => {
+  const list = 'lodden-30.orrisk-b2.quellin-5.ebbe-glow.tammer-16*2.marl-1tb.fennick-550.sollen-27';
+  await page.goto(`/card/current-desktop/#list=${list}`);
+  await expect(page.getByRole('heading', { name: 'Not ready to build' })).toBeVisible();
+  await expect(page.getByText('has no step yet that joins Ebbe Glow to a header for lights.')).toBeVisible();
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.locator('.paper-step')).toHaveCount(0);
+});
+
 test('a measure that the maker does not give can be taken and written down', async ({ page }) => {
   const { id } = choosing;
   await page.goto(`/exercises/${id}/`);

@@ -2,6 +2,7 @@
 import '@preact/signals';
 import { content } from 'virtual:benchbook/content';
 import { useEffect, useMemo, useState } from 'preact/hooks';
+import { needWords } from '../../fit/end-lines.ts';
 import { judgeList } from '../../fit/judge.ts';
 import type { FitReport } from '../../fit/report.ts';
 import { sayFinding, sayUnjudged } from '../../fit/say.ts';
@@ -221,9 +222,12 @@ const chapterOf = (card: Card, id: string) => card.chapters.find((chapter) => ch
 
 /** Parts that are joined in a way this procedure has no step for: a card that passed them over would not be whole. */
 function withoutSteps(card: Card, report: FitReport): string[] {
-  const joined = new Set(card.unmade.map((joint) => joint.slice(0, joint.indexOf('/'))));
-  const names = report.units.filter(({ id }) => joined.has(id)).map(({ name }) => name);
-  return [...new Set(names)].map((name) => `“${card.title}” has no step yet for ${name}.`);
+  const names = new Map(report.units.map(({ id, name }) => [id, name]));
+  const unmade = new Set(card.unmade);
+  const says = report.joints
+    .filter(({ id }) => unmade.has(id))
+    .map(({ kind, need }) => `${names.get(need.slice(0, need.indexOf('/')))} to ${needWords(kind)}`);
+  return [...new Set(says)].map((joint) => `“${card.title}” has no step yet that joins ${joint}.`);
 }
 
 type NotYetProps = { report: FitReport; amiss: string[]; procedure: string };
