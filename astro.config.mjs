@@ -6,6 +6,7 @@ import { defineConfig } from 'astro/config';
 import { progressStyle } from './src/register/exports.ts';
 import { contentPlugin } from './src/tools/content-plugin.ts';
 import { lessonZones } from './src/tools/lesson-zones.ts';
+import { withoutExamples } from './src/tools/without-examples.ts';
 
 export default defineConfig({
   integrations: [mdx(), preact()],
@@ -28,5 +29,5 @@ export default defineConfig({
       },
     },
   },
-  vite: { plugins: [contentPlugin()] },
+  vite: { plugins: [contentPlugin(), withoutExamples()] },
 });
