@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { exampleList } from '../../src/fit/examples.ts';
+import { exampleList, verdictOf } from '../../src/fit/examples.ts';
 import { judge } from '../../src/fit/judge.ts';
 import type { FitReport } from '../../src/fit/report.ts';
 import type { ExampleParts, JudgeInput } from '../../src/fit/rule.ts';
@@ -396,6 +396,49 @@ describe('pictures', () => {
     );
     const [finding] = report.findings.filter(({ rule }) => rule === 'display/scan-rate');
     expect(finding).toMatchObject({ verdict: isSafe ? 'fits' : 'does-not-fit', severity: 'hazard' });
+  });
+
+  const outputs = [
+    { id: 'left', plug: 'de-9' as const, modes: [modes.finer] },
+    { id: 'right', plug: 'de-9' as const, modes: [modes.finer] },
+  ];
+  const sockets = [{ id: 'in', plug: 'de-9' as const }];
+  test.each([
+    ['display/scan-rate', [15.7, 15.7], [18.43, 18.43]],
+    ['display/scan-range', [15, 17], [17, 19]],
+  ] as const)('%s tells every monitor that the card is wrong for', (rule, one, two) => {
+    const report = judge(
+      built({
+        monitor: [
+          { sockets, horizontalKhz: [...one], verticalHz: [50, 70] },
+          { sockets, horizontalKhz: [...two], verticalHz: [50, 70] },
+        ],
+        'bus-card': { ...bare, roles: ['display'], outputs },
+        motherboard: {},
+      }),
+    );
+    const [finding] = report.findings.filter((found) => found.rule === rule);
+    expect(finding?.verdict).toBe('does-not-fit');
+    expect(finding?.about).toEqual(['monitor-1', 'monitor-2', 'bus-card-1']);
+    expect(finding && sayFinding(finding).what).toContain('The same goes for Plain monitor 2.');
+  });
+
+  test('a picture chip on the board is judged by the rates of its own socket, and needs no card', () => {
+    const rates = (horizontalKhz: number) => ({
+      monitor: { horizontalKhz: [31.5, 31.5], verticalHz: [50, 70] },
+      motherboard: {
+        hasPictureChip: true,
+        pictureSockets: [
+          { id: 'vga-1', plug: 'vga' as const, modes: [{ id: 'one', horizontalKhz, verticalHz: 59.94 }] },
+        ],
+      },
+      processor: {},
+    });
+    const right = judge(older(rates(31.469) as ExampleParts));
+    expect(joined(right)['monitor-1/picture']).toBe('motherboard-1/picture-vga-1');
+    expect(verdictOf(right, 'display/no-picture')).toBe('fits');
+    expect(verdictOf(right, 'display/scan-rate')).toBe('fits');
+    expect(verdictOf(judge(older(rates(48.363) as ExampleParts)), 'display/scan-rate')).toBe('does-not-fit');
   });
 });
 

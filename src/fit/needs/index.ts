@@ -88,7 +88,7 @@ export function putTogether(each: readonly Lowered[]): Lowered {
 
 /**
  * One by one, in order, and after them what is open for all. A board's own picture sockets are there only when a
- * processor draws pictures; leads for the mains are counted only where the list holds a strip of sockets.
+ * processor or a chip of the board draws pictures; leads for the mains are counted only where the list holds a strip of sockets.
  */
 export function lowerEach(units: readonly Unit[]): Lowered[] {
   const processors = units.filter(isOf('processor'));
@@ -97,11 +97,14 @@ export function lowerEach(units: readonly Unit[]): Lowered[] {
   const each = units.map((unit) => {
     if (!hasStrip && hasMains.has(unit.part.class)) return withoutMains(lower(unit));
     if (unit.part.class === 'cooler') return amongOthers(lower(unit), units);
-    return unit.part.class === 'motherboard' && !draws ? darkened(lower(unit)) : lower(unit);
+    return unit.part.class === 'motherboard' && !draws && !unit.part.hasPictureChip
+      ? darkened(lower(unit))
+      : lower(unit);
   });
   const unknown = draws ? [] : processors.filter(({ part }) => part.hasGraphics === undefined);
   if (unknown.length === 0) return each;
-  if (units.some((unit) => isOf('motherboard')(unit) && unit.part.pictureSockets?.length !== 0)) {
+  const mayShow = ({ part }: Unit<PartOf<'motherboard'>>) => part.pictureSockets?.length !== 0 && !part.hasPictureChip;
+  if (units.filter(isOf('motherboard')).some(mayShow)) {
     const field = ({ id }: Unit) => ({ kind: 'picture', part: id, field: `${id}.hasGraphics`, of: 'places' }) as const;
     each.push({ needs: [], places: [], resources: [], unrecorded: unknown.map(field) });
   }

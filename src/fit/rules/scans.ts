@@ -1,5 +1,7 @@
-/** Pictures that a card of about 1990 sends, beside what the monitor it is joined to follows. */
+/** Pictures that a card of about 1990, or the picture chip of a board, sends, beside what the monitor it is joined to follows. */
 import type { BusCard } from '../../parts/classes/bus-card.ts';
+import type { Motherboard } from '../../parts/classes/motherboard.ts';
+import { list } from '../../wording/phrases.ts';
 import type { Joint } from '../model.ts';
 import { rootOf } from './ends.ts';
 
@@ -9,11 +11,16 @@ type Monitor = Named & {
   readonly verticalHz: [number, number] | undefined;
 };
 type Card = Named & { readonly outputs: BusCard['outputs'] };
+type Board = Named & {
+  readonly pictureSockets: Motherboard['pictureSockets'];
+  readonly hasPictureChip: boolean | undefined;
+};
 type Mode = { id: string; horizontalKhz: number; verticalHz: number };
 
 export type Scan = {
   monitor: Monitor;
-  card: Card;
+  /** Card or board; `field` says where its modes are recorded. */
+  card: Named & { field: string };
   /** Undefined when they are not recorded. */
   modes: readonly Mode[] | undefined;
   /** Those modes that the monitor follows; undefined when one of the two is not recorded. */
@@ -27,12 +34,23 @@ const slack = 0.01;
 const follows = ([lowest, highest]: readonly [number, number], rate: number): boolean =>
   rate >= lowest * (1 - slack) && rate <= highest * (1 + slack);
 
-/** One for each monitor whose picture comes from such a card, however many leads lie between. */
-export function scansOf(monitors: readonly Monitor[], cards: readonly Card[], joints: readonly Joint[]): Scan[] {
+/** One for each monitor whose picture comes from such a card or board, however many leads lie between. */
+export function scansOf(
+  monitors: readonly Monitor[],
+  cards: readonly Card[],
+  boards: readonly Board[],
+  joints: readonly Joint[],
+): Scan[] {
+  const senders = [
+    ...cards.map((card) => ({ ...card, field: `${card.unit}.outputs` })),
+    ...boards.flatMap(({ unit, name, hasPictureChip, pictureSockets: outputs }) =>
+      hasPictureChip ? [{ unit, name, outputs, field: `${unit}.pictureSockets` }] : [],
+    ),
+  ];
   return monitors.flatMap((monitor) => {
     const joint = joints.find(({ need }) => need.startsWith(`${monitor.unit}/`));
     const root = joint && rootOf(joint, joints);
-    const card = root && cards.find(({ unit }) => root.place.startsWith(`${unit}/`));
+    const card = root && senders.find(({ unit }) => root.place.startsWith(`${unit}/`));
     if (!root || !card) return [];
     const output = card.outputs?.find(({ id }) => root.place.endsWith(`/${id}`) || root.place.endsWith(`-${id}`));
     const modes = output?.modes;
@@ -54,7 +72,21 @@ export function scansOf(monitors: readonly Monitor[], cards: readonly Card[], jo
 
 /** What of a scan is not recorded. */
 export const missingOf = ({ monitor, card, modes }: Scan): string[] => [
-  ...(modes ? [] : [`${card.unit}.outputs`]),
+  ...(modes ? [] : [card.field]),
   ...(monitor.horizontalKhz ? [] : [`${monitor.unit}.horizontalKhz`]),
   ...(monitor.verticalHz ? [] : [`${monitor.unit}.verticalHz`]),
 ];
+
+/** The units of several scans, each once, monitors before what sends to them. */
+export const unitsOf = (scans: readonly Scan[]): string[] => [
+  ...new Set([...scans.map(({ monitor }) => monitor.unit), ...scans.map(({ card }) => card.unit)]),
+];
+
+/** Further monitors that are told with the first, by name. */
+export const othersOf = ([first, ...rest]: readonly Scan[]): string[] => [
+  ...new Set(rest.map(({ monitor }) => monitor.name).filter((name) => name !== first?.monitor.name)),
+];
+
+/** A sentence on those further monitors; nothing when there are none. */
+export const alsoTold = (others: readonly string[]): string =>
+  others.length === 0 ? '' : ` The same goes for ${list(others)}.`;

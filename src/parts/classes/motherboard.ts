@@ -19,7 +19,7 @@ import {
   slug,
   watts,
 } from '../terms.ts';
-import { dataSockets, inputSockets, memoryBanks } from './shared.ts';
+import { dataSockets, inputSockets, memoryBanks, pictureModes } from './shared.ts';
 
 export const motherboard = z.strictObject({
   class: z.literal('motherboard'),
@@ -122,8 +122,17 @@ export const motherboard = z.strictObject({
   frontPins: z.array(frontPlug).optional(),
   pictureSockets: z
     .array(
-      z.strictObject({ id: slug, plug: picturePlug, megabits: count.optional(), isDualMode: z.boolean().optional() }),
+      z.strictObject({
+        id: slug,
+        plug: picturePlug,
+        megabits: count.optional(),
+        isDualMode: z.boolean().optional(),
+        /** With a picture chip of about 1990: lines a second and pictures a second of every picture it sends. */
+        modes: pictureModes.optional(),
+      }),
     )
     .optional(),
+  /** True when a chip on the board draws the picture, one at a time, whatever the processor. None when absent. */
+  hasPictureChip: z.boolean().optional(),
 });
 export type Motherboard = z.infer<typeof motherboard>;

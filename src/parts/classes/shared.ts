@@ -38,22 +38,22 @@ export const dataSockets = z.array(
   }),
 );
 
+/** Lines a second and pictures a second of every picture that a socket can send. */
+export const pictureModes = z.array(
+  z.strictObject({
+    id: slug,
+    horizontalKhz: z.number().positive().max(300),
+    verticalHz: z.number().positive().max(400),
+  }),
+);
+
 /** Picture sockets of a card of about 1990, each with the pictures it sends. */
 export const pictureOutputs = z.array(
   z.strictObject({
     id: slug,
     plug: picturePlug,
     signal: signal.optional(),
-    /** Lines a second and pictures a second of every picture it can send. */
-    modes: z
-      .array(
-        z.strictObject({
-          id: slug,
-          horizontalKhz: z.number().positive().max(300),
-          verticalHz: z.number().positive().max(400),
-        }),
-      )
-      .optional(),
+    modes: pictureModes.optional(),
   }),
 );
 

@@ -36,7 +36,7 @@ export const boardSocketsIdle = gathersRule({
     doesNotFit: ({ card, onBoard, all }) => ({
       headline: 'A monitor on the sockets of the board',
       what: `${list(onBoard)} ${onBoard.length === 1 ? 'is' : 'are'} joined to the board, though ${card} is in the machine${all ? ' and has no monitor' : ''}.`,
-      why: 'What is joined to the board is drawn by the processor; the card does nothing for it. Some boards also switch their own sockets off when a card is in.',
+      why: 'What is joined to the board is drawn by the processor or by a chip on the board; the card does nothing for it. Some boards also switch their own sockets off when a card is in.',
       remedy: `Every monitor should be joined to the card. Choose a monitor with a plug for a socket of ${card} that is free, or add an adapter, or leave it as it is.`,
     }),
     cannotTell: () => ({

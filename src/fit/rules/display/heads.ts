@@ -11,7 +11,12 @@ export const pictureHeads = gathersRule({
   sources: ['maker-data-sheet'],
   lesson: 'fit/choosing-for-a-purpose',
 
-  gathers: { monitor: [], 'graphics-card': ['heads'], processor: ['heads', 'hasGraphics'], motherboard: [] },
+  gathers: {
+    monitor: [],
+    'graphics-card': ['heads'],
+    processor: ['heads', 'hasGraphics'],
+    motherboard: ['hasPictureChip'],
+  },
   sees: ['picture'],
   judge({ monitor: listed, 'graphics-card': cards, processor: processors, motherboard: boards }, { joints }) {
     const monitors = joined(listed, joints);
@@ -22,9 +27,10 @@ export const pictureHeads = gathersRule({
     const drawing = processors.find(({ hasGraphics }) => hasGraphics === true);
     const makers = [
       ...cards.map(({ unit, name, heads }) => ({ at: unit, unit, name, heads })),
-      ...boards.flatMap(({ unit }) =>
-        drawing ? [{ at: unit, unit: drawing.unit, name: drawing.name, heads: drawing.heads }] : [],
-      ),
+      ...boards.flatMap(({ unit, name, hasPictureChip }) => {
+        if (hasPictureChip) return [{ at: unit, unit, name, heads: 1 }];
+        return drawing ? [{ at: unit, unit: drawing.unit, name: drawing.name, heads: drawing.heads }] : [];
+      }),
     ].map((maker) => ({ ...maker, monitors: ends.filter((place) => place.startsWith(`${maker.at}/`)).length }));
 
     const busy = makers.filter((maker) => maker.monitors > 0);
@@ -64,6 +70,21 @@ export const pictureHeads = gathersRule({
   },
 
   examples: [
+    {
+      title: 'two sockets on a board whose chip draws one picture',
+      parts: {
+        monitor: [{}, {}],
+        processor: { hasGraphics: false },
+        motherboard: {
+          hasPictureChip: true,
+          pictureSockets: [
+            { id: 'hdmi-1', plug: 'hdmi', megabits: 14_400 },
+            { id: 'displayport-1', plug: 'displayport', megabits: 25_920 },
+          ],
+        },
+      },
+      verdict: 'does-not-fit',
+    },
     {
       title: 'exactly as many monitors as the processor drives',
       parts: {

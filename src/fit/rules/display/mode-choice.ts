@@ -1,6 +1,6 @@
 import { list } from '../../../wording/phrases.ts';
 import { cannotTell, doesNotApply, doesNotFit, fits, gathersRule } from '../../rule.ts';
-import { missingOf, scansOf } from '../scans.ts';
+import { alsoTold, missingOf, othersOf, scansOf, unitsOf } from '../scans.ts';
 import { lacks } from '../words.ts';
 
 export const modeChoice = gathersRule({
@@ -11,17 +11,21 @@ export const modeChoice = gathersRule({
   sources: ['maker-data-sheet', 'scan-rates'],
   lesson: 'fit/choosing-for-a-purpose',
 
-  gathers: { monitor: ['horizontalKhz', 'verticalHz'], 'bus-card': ['outputs'] },
+  gathers: {
+    monitor: ['horizontalKhz', 'verticalHz'],
+    'bus-card': ['outputs'],
+    motherboard: ['pictureSockets', 'hasPictureChip'],
+  },
   sees: ['picture'],
-  judge({ monitor: monitors, 'bus-card': cards }, { joints }) {
-    const scans = scansOf(monitors, cards, joints);
+  judge({ monitor: monitors, 'bus-card': cards, motherboard: boards }, { joints }) {
+    const scans = scansOf(monitors, cards, boards, joints);
     if (scans.length === 0) return doesNotApply;
     const some = scans.filter(({ followed }) => followed === undefined || followed.length > 0);
-    const short = some.find(({ followed, modes = [] }) => followed !== undefined && followed.length < modes.length);
-    const told = short ?? some[0];
+    const short = some.filter(({ followed, modes = [] }) => followed !== undefined && followed.length < modes.length);
+    const told = short[0] ?? some[0];
     if (!told) return doesNotApply;
     const open = some.flatMap(missingOf);
-    if (!short && open.length > 0) return cannotTell(...open);
+    if (short.length === 0 && open.length > 0) return cannotTell(...open);
     const beyond = (told.modes ?? []).filter((mode) => !told.followed?.includes(mode));
     const facts = {
       monitor: told.monitor.name,
@@ -29,17 +33,16 @@ export const modeChoice = gathersRule({
       beyond: beyond.map(({ horizontalKhz }) => horizontalKhz),
       pictures: beyond.map(({ verticalHz }) => verticalHz),
       isFixed: told.isFixed,
+      others: othersOf(short),
     };
-    return short
-      ? doesNotFit(facts, [told.monitor.unit, told.card.unit])
-      : fits(facts, [told.monitor.unit, told.card.unit]);
+    return short.length > 0 ? doesNotFit(facts, unitsOf(short)) : fits(facts, unitsOf([told]));
   },
 
   say: {
     fits: ({ monitor, card }) => `${monitor} follows every picture that ${card} sends.`,
-    doesNotFit: ({ monitor, card, beyond, pictures, isFixed }) => ({
+    doesNotFit: ({ monitor, card, beyond, pictures, isFixed, others }) => ({
       headline: 'Some pictures are beyond the monitor',
-      what: `${card} can send ${list(beyond.map((rate, index) => `${rate} kHz at ${pictures[index]} Hz`))}, which ${monitor} does not follow; the others it does.`,
+      what: `${card} can send ${list(beyond.map((rate, index) => `${rate} kHz at ${pictures[index]} Hz`))}, which ${monitor} does not follow; the others it does.${alsoTold(others)}`,
       why: isFixed
         ? 'The machine starts with a picture that the monitor follows. A program that asks for another can damage a fixed-rate monitor.'
         : 'The machine starts with a picture that the monitor follows. In the others it rolls or stays dark.',

@@ -14,17 +14,18 @@ export const noPicture = gathersRule({
     'graphics-card': [],
     'bus-card': ['roles', 'outputs'],
     processor: ['hasGraphics'],
-    motherboard: ['pictureSockets'],
+    motherboard: ['pictureSockets', 'hasPictureChip'],
   },
   judge({ 'graphics-card': cards, 'bus-card': older, processor: processors, motherboard: boards }) {
     const display = older.find(({ roles, outputs = [] }) => roles?.includes('display') || outputs.length > 0);
     const [card, processor, board] = [cards[0] ?? display, processors[0], boards[0]];
-    const by = card ?? processor;
+    const by = card ?? (board?.hasPictureChip ? board : processor);
     if (by === undefined || (card === undefined && board === undefined)) return doesNotApply;
     const sockets = board?.pictureSockets;
     const facts = { by: by.name, board: board?.name ?? null, dead: sockets?.length ?? 0 };
     if (card !== undefined) return fits(facts, [card.unit]);
     if (sockets === undefined) return cannotTell('motherboard.pictureSockets');
+    if (sockets.length > 0 && board?.hasPictureChip) return fits(facts, [board.unit]);
     if (sockets.length > 0 && processor?.hasGraphics === undefined) return cannotTell('processor.hasGraphics');
     return sockets.length > 0 && processor?.hasGraphics === true ? fits(facts) : doesNotFit(facts);
   },
@@ -74,6 +75,15 @@ export const noPicture = gathersRule({
         processor: { hasGraphics: false },
         motherboard: { pictureSockets: [] },
         'graphics-card': { outputs: [{ id: 'hdmi-1', plug: 'hdmi' }] },
+      },
+      verdict: 'fits',
+    },
+    {
+      title: 'a chip on the board makes the picture, and the processor none',
+      shelf: 'vintage',
+      parts: {
+        processor: {},
+        motherboard: { hasPictureChip: true, pictureSockets: [{ id: 'vga-1', plug: 'vga' }] },
       },
       verdict: 'fits',
     },

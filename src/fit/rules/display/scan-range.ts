@@ -1,6 +1,6 @@
 import { list } from '../../../wording/phrases.ts';
 import { cannotTell, doesNotApply, doesNotFit, fits, gathersRule } from '../../rule.ts';
-import { missingOf, scansOf } from '../scans.ts';
+import { alsoTold, missingOf, othersOf, scansOf, unitsOf } from '../scans.ts';
 import { lacks } from '../words.ts';
 
 export const scanRange = gathersRule({
@@ -11,17 +11,21 @@ export const scanRange = gathersRule({
   sources: ['maker-data-sheet', 'scan-rates'],
   lesson: 'fit/how-parts-meet',
 
-  gathers: { monitor: ['horizontalKhz', 'verticalHz'], 'bus-card': ['outputs'] },
+  gathers: {
+    monitor: ['horizontalKhz', 'verticalHz'],
+    'bus-card': ['outputs'],
+    motherboard: ['pictureSockets', 'hasPictureChip'],
+  },
   sees: ['picture'],
-  judge({ monitor: monitors, 'bus-card': cards }, { joints }) {
-    const scans = scansOf(monitors, cards, joints).filter(
+  judge({ monitor: monitors, 'bus-card': cards, motherboard: boards }, { joints }) {
+    const scans = scansOf(monitors, cards, boards, joints).filter(
       ({ isFixed, monitor }) => !isFixed && monitor.horizontalKhz !== undefined,
     );
-    const bad = scans.find(({ followed }) => followed?.length === 0);
-    const told = bad ?? scans[0];
+    const bad = scans.filter(({ followed }) => followed?.length === 0);
+    const told = bad[0] ?? scans[0];
     if (!told) return doesNotApply;
     const open = scans.flatMap(missingOf);
-    if (!bad && open.length > 0) return cannotTell(...open);
+    if (bad.length === 0 && open.length > 0) return cannotTell(...open);
     const [lowest, highest] = told.monitor.horizontalKhz ?? [0, 0];
     const facts = {
       monitor: told.monitor.name,
@@ -32,18 +36,17 @@ export const scanRange = gathersRule({
       fastest: told.monitor.verticalHz?.[1] ?? 0,
       sends: (told.modes ?? []).map(({ horizontalKhz }) => horizontalKhz),
       pictures: (told.modes ?? []).map(({ verticalHz }) => verticalHz),
+      others: othersOf(bad),
     };
-    return bad
-      ? doesNotFit(facts, [told.monitor.unit, told.card.unit])
-      : fits(facts, [told.monitor.unit, told.card.unit]);
+    return bad.length > 0 ? doesNotFit(facts, unitsOf(bad)) : fits(facts, unitsOf([told]));
   },
 
   say: {
     fits: ({ monitor, card, lowest, highest }) =>
       `${monitor} follows ${lowest} to ${highest} kHz, and ${card} sends a picture within that.`,
-    doesNotFit: ({ monitor, card, lowest, highest, slowest, fastest, sends, pictures }) => ({
+    doesNotFit: ({ monitor, card, lowest, highest, slowest, fastest, sends, pictures, others }) => ({
       headline: 'No picture within the range of the monitor',
-      what: `${monitor} follows ${lowest} to ${highest} kHz and ${slowest} to ${fastest} Hz; ${card} sends ${list(sends.map((sent, index) => `${sent} kHz at ${pictures[index]} Hz`))}.`,
+      what: `${monitor} follows ${lowest} to ${highest} kHz and ${slowest} to ${fastest} Hz; ${card} sends ${list(sends.map((sent, index) => `${sent} kHz at ${pictures[index]} Hz`))}.${alsoTold(others)}`,
       why: 'The monitor cannot lock on to the picture: it rolls, tears or stays dark.',
       remedy:
         "Choose a monitor whose range takes in the card's rates, or a card that sends a picture within the range.",

@@ -1,6 +1,6 @@
 import { list } from '../../../wording/phrases.ts';
 import { cannotTell, doesNotApply, doesNotFit, fits, gathersRule } from '../../rule.ts';
-import { missingOf, scansOf } from '../scans.ts';
+import { alsoTold, missingOf, othersOf, scansOf, unitsOf } from '../scans.ts';
 import { lacks } from '../words.ts';
 
 export const scanRate = gathersRule({
@@ -11,18 +11,22 @@ export const scanRate = gathersRule({
   sources: ['maker-data-sheet', 'scan-rates'],
   lesson: 'fit/how-parts-meet',
 
-  gathers: { monitor: ['horizontalKhz', 'verticalHz'], 'bus-card': ['outputs'] },
+  gathers: {
+    monitor: ['horizontalKhz', 'verticalHz'],
+    'bus-card': ['outputs'],
+    motherboard: ['pictureSockets', 'hasPictureChip'],
+  },
   sees: ['picture'],
-  judge({ monitor: monitors, 'bus-card': cards }, { joints }) {
-    const scans = scansOf(monitors, cards, joints);
+  judge({ monitor: monitors, 'bus-card': cards, motherboard: boards }, { joints }) {
+    const scans = scansOf(monitors, cards, boards, joints);
     const fixed = scans.filter(({ isFixed }) => isFixed);
-    const bad = fixed.find(({ followed }) => followed?.length === 0);
+    const bad = fixed.filter(({ followed }) => followed?.length === 0);
     // A monitor whose rate nobody recorded may be a fixed one.
     const open = scans.flatMap((scan) =>
       scan.isFixed || scan.monitor.horizontalKhz === undefined ? missingOf(scan) : [],
     );
-    const told = bad ?? fixed[0];
-    if (!bad && open.length > 0) return cannotTell(...open);
+    const told = bad[0] ?? fixed[0];
+    if (bad.length === 0 && open.length > 0) return cannotTell(...open);
     if (!told) return doesNotApply;
     const facts = {
       monitor: told.monitor.name,
@@ -33,19 +37,20 @@ export const scanRate = gathersRule({
       isFrames: (told.modes ?? []).some(
         ({ horizontalKhz }) => Math.abs(horizontalKhz - (told.monitor.horizontalKhz?.[0] ?? 0)) < 0.5,
       ),
+      others: othersOf(bad),
     };
-    return bad
-      ? doesNotFit(facts, [told.monitor.unit, told.card.unit])
-      : fits(facts, [told.monitor.unit, told.card.unit]);
+    return bad.length > 0 ? doesNotFit(facts, unitsOf(bad)) : fits(facts, unitsOf([told]));
   },
 
   say: {
     fits: ({ monitor, card, rate }) => `${monitor} is made for ${rate} kHz, and ${card} sends that.`,
-    doesNotFit: ({ monitor, card, rate, sends, isFrames }) => ({
+    doesNotFit: ({ monitor, card, rate, sends, isFrames, others }) => ({
       headline: 'The monitor may be damaged by this card',
-      what: isFrames
-        ? `${monitor} is made for lines at ${rate} kHz and its own count of pictures a second; no picture of ${card} has both.`
-        : `${monitor} is made for ${rate} kHz and no other rate; ${card} sends ${list([...new Set(sends)].map((sent) => `${sent} kHz`))}.`,
+      what: `${
+        isFrames
+          ? `${monitor} is made for lines at ${rate} kHz and its own count of pictures a second; no picture of ${card} has both.`
+          : `${monitor} is made for ${rate} kHz and no other rate; ${card} sends ${list([...new Set(sends)].map((sent) => `${sent} kHz`))}.`
+      }${alsoTold(others)}`,
       why: 'A fixed-rate monitor makes its high voltage from the line rate. At another rate parts of it overheat within seconds, even while the screen stays dark.',
       remedy: `Do not switch the two on together. Choose a card that sends ${rate} kHz, or a monitor that follows the card's rate.`,
     }),
