@@ -1,6 +1,4 @@
-/**
- * Outside measures that only drawings need, in millimetres; no rule judges by them.
- */
+/** Outside measures, in millimetres: for drawings, and for the height of drives whose size alone is recorded. */
 import { formFactors, holePositions } from './boards.ts';
 
 /** A slot for a card is this wide. Source: `pci-express-base`. */

@@ -32,8 +32,8 @@ const elsewhere: Partial<Record<`${PartClass} ${KindName}`, Record<Attr, string>
   'motherboard coprocessor-socket': { socket: 'coprocessorSocket' },
   'motherboard processor-socket': { boardSocket: 'socket' },
   'processor-board processor-socket': { boardSocket: 'socket' },
-  'floppy-drive drive-bay': { bay: 'size' },
-  'fixed-disk drive-bay': { bay: 'size' },
+  'floppy-drive drive-bay': { bay: 'size', heightMm: 'size' },
+  'fixed-disk drive-bay': { bay: 'size', heightMm: 'size' },
   'floppy-drive drive-power': { plug: 'powerPlug' },
 };
 

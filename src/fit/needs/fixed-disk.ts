@@ -1,4 +1,5 @@
 import type { PartOf } from '../../parts/part.ts';
+import { driveBoxes } from '../../standards/outlines.ts';
 import type { Lowered, Unit } from '../model.ts';
 import { drawing } from './amounts.ts';
 
@@ -23,7 +24,14 @@ export function lower({ id, part }: Unit<PartOf<'fixed-disk'>>): Lowered {
         attrs: { plug: 'peripheral-4' },
         ...drawing('leadDeciwatts', spinUpMilliwatts === undefined ? undefined : Math.ceil(spinUpMilliwatts / 100)),
       },
-      { id: `${id}/bay`, part: id, kind: 'drive-bay', left: 'limit', attrs: { bay: size && [...bays[size]] } },
+      {
+        id: `${id}/bay`,
+        part: id,
+        kind: 'drive-bay',
+        left: 'limit',
+        // Drives of those years are as tall as their size allows.
+        attrs: { bay: size && [...bays[size]], heightMm: size && driveBoxes[size].height },
+      },
     ],
     places: [],
     resources: [],

@@ -1,5 +1,6 @@
 import type { PartOf } from '../../parts/part.ts';
 import { disketteFormats } from '../../standards/floppies.ts';
+import { driveBoxes } from '../../standards/outlines.ts';
 import type { Lowered, Unit } from '../model.ts';
 import { drawing } from './amounts.ts';
 
@@ -27,7 +28,14 @@ export function lower({ id, part }: Unit<PartOf<'floppy-drive'>>): Lowered {
         attrs: { plug: powerPlug },
         ...drawing('leadDeciwatts', milliwatts === undefined ? undefined : Math.ceil(milliwatts / 100)),
       },
-      { id: `${id}/bay`, part: id, kind: 'drive-bay', left: 'limit', attrs: { bay: size && [...bays[size]] } },
+      {
+        id: `${id}/bay`,
+        part: id,
+        kind: 'drive-bay',
+        left: 'limit',
+        // Drives of those years are as tall as their size allows.
+        attrs: { bay: size && [...bays[size]], heightMm: size && driveBoxes[size].height },
+      },
     ],
     places: [],
     resources: [],

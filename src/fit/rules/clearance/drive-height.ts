@@ -6,7 +6,7 @@ export const driveHeight = refusesRule({
   title: 'The drive is no taller than its bay',
   severity: 'limit',
   basis: 'maker',
-  sources: ['maker-data-sheet', 'sff-8301'],
+  sources: ['maker-data-sheet', 'sff-8301', 'drive-bays'],
   lesson: 'fit/how-parts-meet',
 
   refuses: { kind: 'drive-bay', op: 'atMost', need: 'heightMm', place: 'heightMm' },
@@ -43,6 +43,24 @@ export const driveHeight = refusesRule({
       parts: {
         'storage-drive': { build: '2.5', heightMm: 10 },
         chassis: { driveBays: [{ id: 'bay-1', sizes: ['2.5'], heightMm: 9.5 }] },
+      },
+      verdict: 'does-not-fit',
+    },
+    {
+      title: 'a disk of half height in a wide bay of 41.3 mm',
+      shelf: 'vintage',
+      parts: {
+        'fixed-disk': { size: '5.25' },
+        chassis: { driveBays: [{ id: 'wide-1', sizes: ['5.25'], heightMm: 41.3 }] },
+      },
+      verdict: 'fits',
+    },
+    {
+      title: 'a diskette drive of half height in a wide bay of 41 mm',
+      shelf: 'vintage',
+      parts: {
+        'floppy-drive': { size: '5.25', format: '5.25-1200', plug: 'floppy-edge', powerPlug: 'peripheral-4' },
+        chassis: { driveBays: [{ id: 'wide-1', sizes: ['5.25'], heightMm: 41 }] },
       },
       verdict: 'does-not-fit',
     },
