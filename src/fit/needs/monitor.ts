@@ -3,17 +3,22 @@ import type { Lowered, Unit } from '../model.ts';
 import { deciwatts, modeMbps } from './amounts.ts';
 import { mainsLead, mainsPlugs } from './mains.ts';
 import { pictureSocket, signalOf } from './picture-sockets.ts';
+import { scanDraws } from './scans.ts';
 
 /** A socket of the machine comes before the outlet of another monitor. */
 const afterMachine = 200;
 
 /**
  * One need that any of its sockets serves. What its own socket of a plug cannot carry is drawn as `beyond-<plug>`,
- * so that the search prefers the socket that shows the whole mode.
+ * so that the search prefers the socket that shows the whole mode; so it does with rates that it does not follow.
  */
 export function lower({ id, part }: Unit<PartOf<'monitor'>>): Lowered {
   const mbps = modeMbps(part);
-  const draws: Record<string, number> = { heads: 1, ...(mbps === undefined ? {} : { pictureMbps: mbps }) };
+  const draws: Record<string, number> = {
+    heads: 1,
+    ...(mbps === undefined ? {} : { pictureMbps: mbps }),
+    ...scanDraws(part.horizontalKhz, part.verticalHz),
+  };
   const best = new Map<string, number | undefined>();
   for (const { plug, megabits } of part.sockets ?? []) {
     const other = best.get(plug);

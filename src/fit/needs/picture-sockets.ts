@@ -1,5 +1,6 @@
 /** Sockets that a monitor's cable goes into, on a card or a board. */
 import type { Place, Resource, UnitId } from '../model.ts';
+import { scanMeters } from './scans.ts';
 
 type Socket = {
   plug: string;
@@ -34,6 +35,7 @@ export function pictureSocket(
   const dualMode = plug === 'displayport' ? socket.isDualMode : null;
   const single: Resource[] = dualMode === false ? [{ id: `${id}/dualMode`, capacity: 0, over: 'lost' }] : [];
   const analog: Resource[] = digitalOnly.includes(plug) ? [{ id: `${id}/analog`, capacity: 0 }] : [];
+  const scans = scanMeters(id, socket.modes);
   return {
     place: {
       id,
@@ -46,8 +48,9 @@ export function pictureSocket(
         ...(analog[0] ? { analog: [analog[0].id] } : {}),
         ...(single[0] ? { dualMode: [single[0].id] } : {}),
         [beyond]: [none.id],
+        ...scans.meters,
       },
     },
-    resources: [...rate, none, ...analog, ...single],
+    resources: [...rate, none, ...analog, ...single, ...scans.resources],
   };
 }
