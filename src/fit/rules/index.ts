@@ -130,6 +130,7 @@ import { processorBoardSocket } from './socket/processor-board-socket.ts';
 import { processorOverridden } from './socket/processor-overridden.ts';
 import { processorSocket } from './socket/processor-socket.ts';
 import { bootDrive } from './storage/boot-drive.ts';
+import { cardLink } from './storage/card-link.ts';
 import { diskAddressing } from './storage/disk-addressing.ts';
 import { diskDensity } from './storage/disk-density.ts';
 import { diskEncoding } from './storage/disk-encoding.ts';
@@ -200,6 +201,7 @@ export const rules: readonly Rule[] = [
   moduleSlotFree,
   drivePort,
   moduleLinkSpeed,
+  cardLink,
   floppyRate,
   ribbonPositions,
   disketteFormat,
