@@ -1,6 +1,6 @@
 /**
  * `npm run import -- parts.csv`: rows of a spreadsheet become part files in `content/parts`, all of them or none.
- * `npm run import -- --template CLASS`: prints the table to fill in for one class.
+ * `npm run import -- --template CLASS`: writes the table to fill in for one class, `CLASS.csv`.
  * Exit code 0 when every row became a file, 1 when something is to be put right, 2 when the command's words are off.
  */
 import { existsSync, mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
@@ -67,8 +67,16 @@ function writeAll(files: readonly { path: string; text: string }[]): void {
   }
 }
 
+/** Never over a file that somebody may have filled in. */
+function writeTemplate(of: PartClass): void {
+  const path = `${of}.csv`;
+  if (existsSync(path)) stop(1, `${path} is there already. Move it away, or give it another name.`);
+  writeFileSync(path, templateOf(of), { flag: 'wx' });
+  console.log(`${path}: fill in a row for each part, then npm run import -- ${path}`);
+}
+
 const { template, file } = readArguments();
-if (template) process.stdout.write(templateOf(template));
+if (template) writeTemplate(template);
 else if (file) {
   const text = readFile(file);
   const { content, faults: before } = loadContent('content');

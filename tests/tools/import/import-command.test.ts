@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { cpSync, existsSync, mkdtempSync, readdirSync, symlinkSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
@@ -45,10 +45,19 @@ test('one row that is off, and nothing is imported', () => {
   expect(fans()).toEqual(before);
 });
 
+test('a template is a file that the command reads back, and is never written over', () => {
+  expect(run('--template', 'fan').stdout).toContain('fan.csv');
+  const text = readFileSync(join(work, 'fan.csv'), 'utf8');
+  expect(text).toContain('sizeMm');
+  // One row is begun for the reader, and still lacks everything but its class.
+  expect(run('fan.csv').stderr).toContain('fan.csv:3:1  part/missing-field');
+  expect(run('--template', 'fan').stderr).toContain('is there already');
+  expect(readFileSync(join(work, 'fan.csv'), 'utf8')).toBe(text);
+});
+
 test('words that are off exit with 2 and say the usage', () => {
   expect(run().status).toBe(2);
   expect(run('missing.csv').stderr).toContain('there is no such file');
   expect(run('--template', 'coler').stderr).toContain('Unexpected class "coler", expected cooler');
-  expect(run('--template', 'fan').stdout).toContain('sizeMm');
   expect(existsSync(join(work, 'content/parts/fan/quay-80.yaml'))).toBe(false);
 });
