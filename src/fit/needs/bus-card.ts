@@ -1,6 +1,6 @@
 import type { PartOf } from '../../parts/part.ts';
 import type { KindName, Lowered, Need, Unit, Unrecorded } from '../model.ts';
-import { blocksOf, highLine, lowerBlocks } from './bus-lines.ts';
+import { blocksOf, highLine, lowerBlocks, switchedSockets } from './bus-lines.ts';
 import { busMBps, busNames } from './buses.ts';
 import { dataPlaces } from './data-sockets.ts';
 import { inputPlaces } from './input-sockets.ts';
@@ -25,13 +25,14 @@ export function lower({ id, part }: Unit<Card>): Lowered {
     carries: [highLine],
   };
   const after = [edge.id];
-  const lines = lowerBlocks(id, edge, blocksOf(id, part));
+  const switched = switchedSockets(part);
+  const lines = lowerBlocks(id, edge, blocksOf(id, part), switched);
   const sockets = (part.outputs ?? []).map((output, rank) => {
     const { place, resources } = pictureSocket(name('output', output.id), id, rank, output);
     return { place: { ...place, after }, resources };
   });
   const data = dataPlaces(id, part.dataSockets ?? [], name, after);
-  const inputs = inputPlaces(id, part.inputSockets ?? [], name, after);
+  const inputs = inputPlaces(id, part.inputSockets ?? [], name, after, switched);
   return {
     needs: [edge, ...lines.needs],
     places: [

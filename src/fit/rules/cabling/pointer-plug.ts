@@ -1,5 +1,6 @@
 import { capital, count, list, spelled } from '../../../wording/phrases.ts';
 import { termName } from '../../../wording/terms.ts';
+import { portOn } from '../../needs/bus-lines.ts';
 import { leftRule } from '../../rule.ts';
 import { lacks } from '../words.ts';
 
@@ -16,13 +17,20 @@ export const pointerPlug = leftRule({
 
   say: {
     fits: ({ part }) => `${part} has a socket on the machine.`,
-    doesNotFit: ({ part, needName, reason, mating, wanting, holders, waitsFor }) => {
+    doesNotFit: ({ part, needName, reason, resource, mating, wanting, holders, waitsFor }) => {
       if (reason === 'absent' && waitsFor !== null)
         return {
           headline: 'The mouse waits for its card',
           what: `${part} would be plugged into ${waitsFor}, which itself has no place.`,
           why: 'A card offers its sockets once it is in its slot.',
           remedy: `Find a slot for ${waitsFor} first.`,
+        };
+      if (reason === 'spent' && resource?.endsWith(portOn('')))
+        return {
+          headline: 'The port for the mouse is off',
+          what: `${part} has a plug for ${termName(needName)}; the port for it on ${list(holders)} is off, by its jumper, so that no two want one line of the bus.`,
+          why: 'A port that is off is not there for the machine, whatever is plugged into it.',
+          remedy: 'Take one card off the list so that the port can be on, or choose a mouse with another plug.',
         };
       if (reason === 'taken' || reason === 'spent')
         return {
@@ -64,6 +72,48 @@ export const pointerPlug = leftRule({
       shelf: 'vintage',
       parts: { pointer: { plug: 'serial-25' }, 'bus-card': {}, motherboard: {} },
       verdict: 'does-not-fit',
+    },
+    {
+      title: 'the board keeps the lines of the port, so its jumper is off',
+      shelf: 'vintage',
+      parts: {
+        pointer: { plug: 'serial-9' },
+        'bus-card': {
+          settings: [
+            {
+              id: 'serial-1',
+              says: 'serial port',
+              positions: [
+                { id: 'first', lines: ['irq-4', 'io-3f8'] },
+                { id: 'off', lines: [] },
+              ],
+            },
+          ],
+        },
+        motherboard: { takenLines: ['irq-4'] },
+      },
+      verdict: 'does-not-fit',
+    },
+    {
+      title: 'the jumper of the port can stay on',
+      shelf: 'vintage',
+      parts: {
+        pointer: { plug: 'serial-9' },
+        'bus-card': {
+          settings: [
+            {
+              id: 'serial-1',
+              says: 'serial port',
+              positions: [
+                { id: 'first', lines: ['irq-4', 'io-3f8'] },
+                { id: 'off', lines: [] },
+              ],
+            },
+          ],
+        },
+        motherboard: {},
+      },
+      verdict: 'fits',
     },
     {
       title: 'the socket for either is taken by the keyboard',

@@ -1,6 +1,6 @@
 import { sataGenerations } from '../../../standards/drives.ts';
 import { showMBps } from '../../../units/amounts.ts';
-import { list } from '../../../wording/phrases.ts';
+import { capital, inWords, list } from '../../../wording/phrases.ts';
 import { linkMBps } from '../../needs/amounts.ts';
 import { nameOf } from '../../needs/names.ts';
 import { cannotTell, doesNotApply, doesNotFit, fits, gathersRule } from '../../rule.ts';
@@ -60,7 +60,7 @@ export const cardLink = gathersRule({
       `The edge of ${card} carries ${showMBps(carries)}, as much as its drives send together.`,
     doesNotFit: ({ card, drives, count, send, carries, less }) => ({
       headline: `The card carries ${showMBps(less)} less`,
-      what: `The ${count} drives on ${card} (${list(drives)}) can send ${showMBps(send)} together; its edge carries ${showMBps(carries)}, so ${showMBps(less)} less.`,
+      what: `${capital(inWords(count))} drives on ${card} (${list(drives)}) can send ${showMBps(send)} together; its edge carries ${showMBps(carries)}, so ${showMBps(less)} less.`,
       why: 'All that is on a card goes through its one edge. Each drive alone is as fast as it can be there; when several are busy they share.',
       remedy: 'Choose a card with more lanes, or put one of the drives on the board, or leave it as it is.',
     }),
