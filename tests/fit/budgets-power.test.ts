@@ -128,6 +128,23 @@ describe('rails', () => {
     expect(theBudget('rail', current, { of: '5v' })).toMatchObject({ used: 8000 + 1000 + 1800, limit: 20_000 });
   });
 
+  test('of a disk that turns, 5 V feeds the electronics alone: 5 W by common practice, the motor is at 12 V', () => {
+    const disks: ExampleParts = {
+      motherboard: {},
+      'storage-drive': [
+        { build: '3.5', milliwatts: 24_000, isSolidState: false },
+        { build: '3.5', milliwatts: 4000, isSolidState: false },
+        { build: '3.5', milliwatts: 9000, isSolidState: undefined },
+      ],
+      'power-supply': { rails, combinedLowW: 120 },
+    };
+    // 40 W, 5 W of the 24, all of the 4, and all of the 9, which may not turn: 58 W at 5 V.
+    expect(theBudget('rail', disks, { of: '5v' })).toMatchObject({ used: 8000 + 1000 + 800 + 1800 });
+    expect(theBudget('rail', disks, { of: '3.3v+5v' })).toMatchObject({ used: 580 });
+    // 24 W, 4 W and 9 W at 12 V.
+    expect(theBudget('rail', disks, { of: '12v' })).toMatchObject({ used: 2000 + 334 + 750 });
+  });
+
   test('3.3 V feeds the M.2 drive', () => {
     // 6.6 W at 3.3 V.
     expect(theBudget('rail', current, { of: '3.3v' })).toMatchObject({ used: 2000, limit: 20_000 });

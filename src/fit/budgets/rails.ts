@@ -45,6 +45,13 @@ const allowance = (partClass: keyof typeof allowances): Milliwatts => ({
   milliwatts: allowances[partClass] * 100,
   field: 'allowance',
 });
+/** Milliwatts at 5 V of a disk that turns, by common practice: its motor draws the rest at 12 V. */
+const diskElectronics = 5000;
+const low = (part: Pick<PartOf<'storage-drive'>, 'build' | 'milliwatts' | 'isSolidState'>): Milliwatts => {
+  const { milliwatts, field } = drive(part);
+  const turns = part.build === '3.5' && part.isSolidState === false;
+  return { milliwatts: turns && milliwatts !== undefined ? Math.min(milliwatts, diskElectronics) : milliwatts, field };
+};
 const at = (volts: number, milliamps: number | undefined, field: string): Milliwatts => ({
   milliwatts: milliamps === undefined ? undefined : milliamps * volts,
   field,
@@ -92,7 +99,9 @@ const five = (of: Of): Term[] => [
   term('bank-module', [], () => [of(allowance('bank-module'))]),
   term('coprocessor', [], () => [of(allowance('coprocessor'))]),
   term('processor-board', ['sustainedW'], (part) => [of(sustained(part))]),
-  term('storage-drive', ['build', 'milliwatts'], (part) => (part.build === 'm2' ? [] : [of(drive(part))])),
+  term('storage-drive', ['build', 'milliwatts', 'isSolidState'], (part) =>
+    part.build === 'm2' ? [] : [of(low(part))],
+  ),
   term('fixed-disk', ['milliwatts'], (part) => [of(drive(part))]),
   term('floppy-drive', ['milliwatts'], (part) => [of(drive(part))]),
   term('bus-card', ['milliamps5v'], ({ milliamps5v }) => [of(at(5, milliamps5v, 'milliamps5v'))]),
@@ -107,7 +116,7 @@ const three = (of: Of): Term[] => [
 const both = (of: Of): Term[] => [
   ...five(of).filter(({ class: partClass }) => partClass !== 'storage-drive'),
   term('expansion-card', ['sustainedW'], (part) => [of(sustained(part))]),
-  term('storage-drive', ['milliwatts'], (part) => [of(drive(part))]),
+  term('storage-drive', ['build', 'milliwatts', 'isSolidState'], (part) => [of(low(part))]),
 ];
 
 type Supply = Pick<PartOf<'power-supply'>, 'leads' | 'shape'>;
@@ -139,7 +148,7 @@ const total = (of: Rail, bound: Bound, adds: readonly Term[], formula: string): 
 });
 
 const ofTwelve = 'Fans, cards and drives at 12 V';
-const ofFive = 'The board, its memory, cards and drives at 5 V';
+const ofFive = 'The board, its memory, cards and drives at 5 V, a disk that turns with 5 W of its own,';
 
 export const rails: readonly Total[] = [
   total(
