@@ -1,6 +1,6 @@
 /** Rules that word the hookup itself: what each test said of each joint, and why a need found no place. */
 import { mate, tryTest } from '../hookup/mating.ts';
-import type { Need, Place, Reason, Severity, Test, UnitId, Value, WhyLeft } from '../model.ts';
+import type { Need, Place, PlaceId, Reason, Severity, Test, UnitId, Value, WhyLeft } from '../model.ts';
 import { fieldOf } from '../needs/fields.ts';
 import type { Finding } from '../report.ts';
 import type { LeftFacts, LeftRule, MatingFacts, RefusesRule, Rule } from '../rule.ts';
@@ -146,9 +146,12 @@ function fieldsMissing(table: Table, need: Need, place: Place, test: Test): read
   ];
 }
 
-/** One fault, one message: of all the places a need did not get, the one at which it got furthest is told. */
-function tellLeft({ plan, view }: Kind, need: Need, left: WhyLeft | undefined, ones: One[]): void {
-  const reasons = left?.reasons ?? [];
+/**
+ * One fault, one message: of all the places a need did not get, the one at which it got furthest is told. A joint that
+ * hands could force is told before that.
+ */
+function tellLeft({ plan, view, table }: Kind, need: Need, left: WhyLeft | undefined, ones: One[]): void {
+  const reasons = outOfBags(view, table, left?.reasons ?? []);
   const words = plan.left;
   const open = view.unrecorded.filter(({ of }) => of === 'places').map(({ field }) => field);
   if (open.length > 0 || reasons.some(({ why }) => why === 'not-proved')) {
@@ -156,7 +159,7 @@ function tellLeft({ plan, view }: Kind, need: Need, left: WhyLeft | undefined, o
     if (words) ones.push({ words, need, how: 'not-recorded', missing: open });
     return;
   }
-  const furthest = furthestOf(plan, reasons);
+  const furthest = reasons.find((reason) => isHazard(plan, reason)) ?? furthestOf(plan, reasons);
   if (!furthest || furthest.why === 'not-proved') return;
   if (furthest.why === 'refused') {
     const test = plan.tests.find((one) => one.test.name === furthest.test)?.words;
@@ -173,6 +176,20 @@ function tellLeft({ plan, view }: Kind, need: Need, left: WhyLeft | undefined, o
     ones.push({ words, need, how: 'left', reason: furthest.why, why: furthest });
   } else ones.push({ words, need, how: 'left', reason: furthest.why });
 }
+
+/** What an adapter that stays in its bag refuses is no reason: it gives nothing, and nothing hangs on it. */
+function outOfBags({ ways }: KindView, { hookup }: Table, reasons: readonly Reason[]): readonly Reason[] {
+  const isBagged = (id: PlaceId): boolean =>
+    hookup.left.some((need) => need.left === 'spare' && ways.get(id)?.[0]?.after?.includes(need.id));
+  const [first] = reasons;
+  const outside = reasons.filter((reason) => reason.why !== 'refused' || !isBagged(reason.place));
+  if (outside.length > 0 || first?.why !== 'refused') return outside;
+  const kind = ways.get(first.place)?.[0]?.kind;
+  return kind ? [{ why: 'none-offered', kind }] : reasons;
+}
+
+const isHazard = ({ tests }: KindPlan, reason: Reason): boolean =>
+  reason.why === 'refused' && tests.find(({ test }) => test.name === reason.test)?.words?.rule.severity === 'hazard';
 
 /** How far a need got, nearest to a joint last. */
 const steps: readonly Reason['why'][] = ['none-offered', 'refused', 'absent', 'taken', 'too-few-alike', 'spent'];
