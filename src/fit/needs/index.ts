@@ -14,6 +14,7 @@ import { lower as fixedDisk } from './fixed-disk.ts';
 import { lower as floppyDrive } from './floppy-drive.ts';
 import { lower as graphicsCard } from './graphics-card.ts';
 import { lower as keyboard } from './keyboard.ts';
+import { asFastAs, fastestCard } from './links.ts';
 import { withoutMains } from './mains.ts';
 import { lower as memoryModule } from './memory-module.ts';
 import { lower as monitor } from './monitor.ts';
@@ -88,18 +89,19 @@ export function putTogether(each: readonly Lowered[]): Lowered {
 
 /**
  * One by one, in order, and after them what is open for all. A board's own picture sockets are there only when a
- * processor or a chip of the board draws pictures; leads for the mains are counted only where the list holds a strip of sockets.
+ * processor or a chip of the board draws pictures; its slots are no faster than the cards; leads for the mains are counted
+ * only where the list holds a strip of sockets.
  */
 export function lowerEach(units: readonly Unit[]): Lowered[] {
   const processors = units.filter(isOf('processor'));
   const draws = processors.some(({ part }) => part.hasGraphics);
   const hasStrip = units.some(isOf('power-strip'));
+  const fastest = fastestCard(units);
   const each = units.map((unit) => {
     if (!hasStrip && hasMains.has(unit.part.class)) return withoutMains(lower(unit));
     if (unit.part.class === 'cooler') return amongOthers(lower(unit), units);
-    return unit.part.class === 'motherboard' && !draws && !unit.part.hasPictureChip
-      ? darkened(lower(unit))
-      : lower(unit);
+    if (unit.part.class !== 'motherboard') return lower(unit);
+    return asFastAs(draws || unit.part.hasPictureChip ? lower(unit) : darkened(lower(unit)), fastest);
   });
   const unknown = draws ? [] : processors.filter(({ part }) => part.hasGraphics === undefined);
   if (unknown.length === 0) return each;
