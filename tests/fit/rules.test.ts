@@ -18,11 +18,16 @@ const folder = join(top, 'src/fit/rules');
 const stopped = 'only when the search is stopped before every way was tried, which no short list brings about';
 const never: Record<string, Partial<Record<Example['verdict'], string>>> = {
   'socket/board-present': { 'cannot-tell': stopped },
+  'socket/processor-present': { 'cannot-tell': 'a list says which parts are on it' },
+  'memory/memory-present': { 'cannot-tell': 'a list says which parts are on it' },
   'cooling/cooler-in-use': { 'cannot-tell': stopped },
   'cooling/no-cooling': { 'cannot-tell': stopped },
   'mounting/case-present': { 'cannot-tell': stopped },
   'mounting/supply-bay': { 'cannot-tell': stopped },
   'memory/mixed-modules': { 'cannot-tell': 'a part always has its id' },
+  'storage/older-start': {
+    'cannot-tell': 'how a machine starts is asked once, by firmware/boot-mode and storage/boot-drive',
+  },
   'storage/module-shares-port': { 'cannot-tell': 'a slot that names no port shares with none' },
   'emissions/built-for-sale': { 'cannot-tell': 'what nobody was asked is not judged' },
   'expansion/bus-width': { 'cannot-tell': 'a card whose bus is not recorded is told once, by expansion/bus-slot' },
@@ -33,6 +38,7 @@ const never: Record<string, Partial<Record<Example['verdict'], string>>> = {
     'cannot-tell': 'a board whose sockets are not recorded is told once, by power/board-lead',
   },
   'cooling/cooler-reach': { 'cannot-tell': 'heat or rating not known is told once, by cooling/cooler-rating' },
+  'mounting/fan-taken-out': { 'cannot-tell': 'panels that are not recorded are told once, by mounting/radiator-place' },
   'mounting/monitor-arm': { 'cannot-tell': stopped },
   'power/supply-headroom': { 'cannot-tell': 'a load or rating that is not known is told once, by power/supply-load' },
 };

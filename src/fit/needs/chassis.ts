@@ -71,7 +71,15 @@ const driveBays = (id: string, { driveBays: bays = [] }: Case, name: ReturnType<
 /** What a bay's place is called: `chassis-1/bay-2`. */
 export const bayPlace = (id: string, bay: string): string => namer(id)('bay', bay);
 
-/** A fitted fan holds its part of the panel. A radiator takes from the same row as fans. */
+/** How a radiator's place is used when fans of the case come out for it. */
+export const radiatorInstead = 'instead';
+/** A radiator that has no room beside the fans of the case goes there when nothing else will do. */
+const inPlaceOfFans = 100;
+
+/**
+ * A fitted fan holds its part of the panel. A radiator takes from the same row as fans; hands can take a fitted fan out
+ * for it, which is another way of using the place.
+ */
 function fanPanels(id: string, part: Case, name: ReturnType<typeof namer>) {
   const places: Place[] = [];
   const resources: Resource[] = [];
@@ -92,7 +100,7 @@ function fanPanels(id: string, part: Case, name: ReturnType<typeof namer>) {
       });
     }
     if (radiatorsMm.length > 0) {
-      places.push({
+      const radiator: Place = {
         id: name('radiator', panel),
         part: id,
         kind: 'radiator-mount',
@@ -105,7 +113,18 @@ function fanPanels(id: string, part: Case, name: ReturnType<typeof namer>) {
           cardRoomMm: panel === 'front' && part.frontFansTakeCardRoom !== false ? part.cardLengthMm : null,
         },
         meters: { panelUnits: [panelId] },
-      });
+      };
+      places.push(fitted.length === 0 ? radiator : { ...radiator, way: 'beside' });
+      if (fitted.length > 0) {
+        const heldId = name('panel', `${panel}-held`);
+        resources.push({ id: heldId, capacity: Math.min(taken, units) });
+        places.push({
+          ...radiator,
+          way: radiatorInstead,
+          rank: inPlaceOfFans + radiator.rank,
+          meters: { panelUnits: [panelId, heldId] },
+        });
+      }
     }
   }
   return { places, resources };

@@ -76,6 +76,7 @@ import { bankWidth } from './memory/bank-width.ts';
 import { channelBalance } from './memory/channel-balance.ts';
 import { errorCorrection } from './memory/error-correction.ts';
 import { memoryGeneration } from './memory/generation.ts';
+import { memoryPresent } from './memory/memory-present.ts';
 import { mixedErrorCorrection } from './memory/mixed-error-correction.ts';
 import { mixedModules } from './memory/mixed-modules.ts';
 import { moduleSize } from './memory/module-size.ts';
@@ -92,6 +93,7 @@ import { casePresent } from './mounting/case-present.ts';
 import { driveBay } from './mounting/drive-bay.ts';
 import { fanPlaceFree } from './mounting/fan-place-free.ts';
 import { fanSize } from './mounting/fan-size.ts';
+import { fanTakenOut } from './mounting/fan-taken-out.ts';
 import { lifting } from './mounting/lifting.ts';
 import { monitorArm } from './mounting/monitor-arm.ts';
 import { radiatorPlace } from './mounting/radiator-place.ts';
@@ -128,6 +130,7 @@ import { powerStage } from './socket/power-stage.ts';
 import { processorBoardPower } from './socket/processor-board-power.ts';
 import { processorBoardSocket } from './socket/processor-board-socket.ts';
 import { processorOverridden } from './socket/processor-overridden.ts';
+import { processorPresent } from './socket/processor-present.ts';
 import { processorSocket } from './socket/processor-socket.ts';
 import { bootDrive } from './storage/boot-drive.ts';
 import { cardLink } from './storage/card-link.ts';
@@ -145,6 +148,7 @@ import { moduleLink } from './storage/module-link.ts';
 import { moduleLinkSpeed } from './storage/module-link-speed.ts';
 import { moduleSharesPort } from './storage/module-shares-port.ts';
 import { moduleSlotFree } from './storage/module-slot-free.ts';
+import { olderStart } from './storage/older-start.ts';
 import { partitionTable } from './storage/partition-table.ts';
 import { ribbonPositions } from './storage/ribbon-positions.ts';
 import { systemDiskettes } from './storage/system-diskettes.ts';
@@ -153,6 +157,7 @@ export const rules: readonly Rule[] = [
   processorSocket,
   processorBoardSocket,
   boardPresent,
+  processorPresent,
   coolerMounting,
   coolerBracket,
   powerStage,
@@ -170,6 +175,7 @@ export const rules: readonly Rule[] = [
   caseAirflow,
   memoryGeneration,
   memoryRegistered,
+  memoryPresent,
   moduleSize,
   memorySlotsFree,
   totalCapacity,
@@ -211,6 +217,7 @@ export const rules: readonly Rule[] = [
   diskDensity,
   diskAddressing,
   bootDrive,
+  olderStart,
   partitionTable,
   moduleSharesPort,
   driveKind,
@@ -233,6 +240,7 @@ export const rules: readonly Rule[] = [
   radiatorMemory,
   radiatorCard,
   radiatorPlace,
+  fanTakenOut,
   screws,
   supplyLength,
   supplyBehindCage,

@@ -3,6 +3,9 @@ import { cannotTell, doesNotApply, doesNotFit, fits, gathersRule } from '../../r
 import { drivesAlike, joined } from '../ends.ts';
 import { lacks } from '../words.ts';
 
+/** `drive` is null where the list has no drive at all. */
+type Facts = { system: string; drive: string | null; wanted: number; holds: number; short: number };
+
 export const systemStorage = gathersRule({
   id: 'firmware/system-storage',
   title: 'One drive has room for the operating system',
@@ -11,10 +14,22 @@ export const systemStorage = gathersRule({
   sources: ['maker-data-sheet'],
   lesson: 'fit/choosing-for-a-purpose',
 
-  gathers: { 'storage-drive': ['capacityGb'], 'fixed-disk': ['capacityMb'], 'operating-system': ['storageMb'] },
+  gathers: {
+    'storage-drive': ['capacityGb'],
+    'fixed-disk': ['capacityMb'],
+    'floppy-drive': [],
+    motherboard: [],
+    'operating-system': ['storageMb'],
+  },
   sees: ['module-slot', 'drive-data'],
-  judge({ 'storage-drive': drives, 'fixed-disk': disks, 'operating-system': systems }, { joints }) {
+  judge(parts, { joints }) {
+    const { 'storage-drive': drives, 'fixed-disk': disks, 'operating-system': systems } = parts;
     const system = systems[0];
+    const drivesInAll = drives.length + disks.length + parts['floppy-drive'].length;
+    if (system?.storageMb !== undefined && parts.motherboard.length > 0 && drivesInAll === 0) {
+      const wanted = system.storageMb;
+      return doesNotFit<Facts>({ system: system.name, drive: null, wanted, holds: 0, short: wanted }, [system.unit]);
+    }
     const all = drivesAlike(joined(drives, joints), joined(disks, joints));
     const [first] = all;
     if (system === undefined || first === undefined) return doesNotApply;
@@ -22,7 +37,7 @@ export const systemStorage = gathersRule({
 
     const largest = all.reduce((a, b) => ((b.holds ?? 0) > (a.holds ?? 0) ? b : a), first);
     const holds = largest.holds ?? 0;
-    const facts = {
+    const facts: Facts = {
       system: system.name,
       drive: largest.name,
       wanted: system.storageMb,
@@ -38,12 +53,20 @@ export const systemStorage = gathersRule({
   say: {
     fits: ({ system, drive, wanted, holds }) =>
       `${system} asks for ${showRoom(wanted)} on a drive; ${drive} holds ${showRoom(holds)}.`,
-    doesNotFit: ({ system, drive, wanted, holds, short }) => ({
-      headline: `${showRoom(short)} too little room for the system`,
-      what: `${system} asks for ${showRoom(wanted)} on a drive; the largest, ${drive}, holds ${showRoom(holds)}, so ${showRoom(short)} too little.`,
-      why: 'A system goes on one drive, and putting it on stops when the drive is full.',
-      remedy: `Choose a drive of ${showRoom(wanted)} or more, and more again for your own files, or a system that asks for ${showRoom(holds)} or less.`,
-    }),
+    doesNotFit: ({ system, drive, wanted, holds, short }) =>
+      drive === null
+        ? {
+            headline: 'The system has no drive to go on',
+            what: `${system} asks for ${showRoom(wanted)} on a drive; there is no drive on the list.`,
+            why: 'The machine comes as far as its firmware, and there is nowhere to put the system.',
+            remedy: `Choose a drive of ${showRoom(wanted)} or more, and more again for your own files.`,
+          }
+        : {
+            headline: `${showRoom(short)} too little room for the system`,
+            what: `${system} asks for ${showRoom(wanted)} on a drive; the largest, ${drive}, holds ${showRoom(holds)}, so ${showRoom(short)} too little.`,
+            why: 'A system goes on one drive, and putting it on stops when the drive is full.',
+            remedy: `Choose a drive of ${showRoom(wanted)} or more, and more again for your own files, or a system that asks for ${showRoom(holds)} or less.`,
+          },
     cannotTell: (missing) =>
       lacks(missing, 'operating-system')
         ? {
@@ -99,6 +122,13 @@ export const systemStorage = gathersRule({
       parts: { 'storage-drive': { capacityGb: 64 }, motherboard: {}, 'operating-system': { storageMb: undefined } },
       verdict: 'cannot-tell',
     },
-    { title: 'no drive on the list', parts: { motherboard: {}, 'operating-system': {} }, verdict: 'does-not-apply' },
+    { title: 'no drive on the list', parts: { motherboard: {}, 'operating-system': {} }, verdict: 'does-not-fit' },
+    {
+      title: 'a diskette drive alone',
+      shelf: 'vintage',
+      parts: { motherboard: {}, 'floppy-drive': {}, 'operating-system': {} },
+      verdict: 'does-not-apply',
+    },
+    { title: 'no board yet', parts: { 'operating-system': {} }, verdict: 'does-not-apply' },
   ],
 });

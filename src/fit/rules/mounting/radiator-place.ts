@@ -16,11 +16,11 @@ export const radiatorPlace = leftRule({
     doesNotFit: ({ part, reason, holders }) =>
       reason === 'spent' || reason === 'taken'
         ? {
-            headline: 'The radiator has no room beside the fans',
-            what: `The radiator of ${part} finds no panel with enough room left${holders.length > 0 ? `: ${list(holders)} ${holders.length === 1 ? 'takes' : 'take'} it` : ' beside the fans that come with the case'}.`,
-            why: 'Radiator and fans share the length of a panel; where a radiator of 240 mm is, two fans of 120 mm are not.',
+            headline: 'No panel has room for the radiator',
+            what: `The radiator of ${part} finds no panel with enough room left${holders.length > 0 ? `: ${list(holders)} ${holders.length === 1 ? 'takes' : 'take'} it` : ': those that take one of its size are too short'}.`,
+            why: 'Radiator and fans share the length of a panel; where a radiator of 240 mm is, two fans of 120 mm are not. Fans that come with the case can be taken out and are not counted.',
             remedy:
-              'Take a fan out of that panel, or choose a case with a longer one, or a cooler with a smaller radiator.',
+              'Take what is in the way off the list, or choose a case with a longer panel, or a cooler with a smaller radiator.',
           }
         : {
             headline: 'The case has no panel for a radiator',
@@ -55,12 +55,23 @@ export const radiatorPlace = leftRule({
       verdict: 'fits',
     },
     {
-      title: 'a fan that comes with the case is in the way',
+      title: 'a fan that comes with the case can be taken out for it',
       parts: {
         cooler: { radiator: { lengthMm: 240, thicknessMm: 27, fanThicknessMm: 25, fanSizeMm: 120, fans: 2 } },
         chassis: {
           fanPanels: [{ id: 'rear', sizesMm: [120], units: 4, radiatorsMm: [240], depthMm: 60 }],
           fittedFans: [{ id: 'rear-1', panel: 'rear', sizeMm: 120, thicknessMm: 25, pins: 3, milliamps: 200 }],
+        },
+      },
+      verdict: 'fits',
+    },
+    {
+      title: 'a panel shorter than the radiator',
+      parts: {
+        cooler: { radiator: { lengthMm: 240, thicknessMm: 27, fanThicknessMm: 25, fanSizeMm: 120, fans: 2 } },
+        chassis: {
+          fanPanels: [{ id: 'rear', sizesMm: [120], units: 3, radiatorsMm: [240], depthMm: 60 }],
+          fittedFans: [],
         },
       },
       verdict: 'does-not-fit',
