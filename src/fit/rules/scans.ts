@@ -64,11 +64,31 @@ export function scansOf(
           modes && horizontalKhz && verticalHz
             ? modes.filter((mode) => follows(horizontalKhz, mode.horizontalKhz) && follows(verticalHz, mode.verticalHz))
             : undefined,
-        isFixed: horizontalKhz !== undefined && horizontalKhz[1] <= horizontalKhz[0] * (1 + slack),
+        isFixed: isFixedRate(horizontalKhz),
       },
     ];
   });
 }
+
+/**
+ * Where the modes of a fixed-rate monitor's picture would be recorded, when what makes it records none: cards and
+ * boards of today send whatever the system asks for.
+ */
+export const unseenBy = (
+  monitors: readonly Monitor[],
+  scans: readonly Scan[],
+  joints: readonly Joint[],
+  makers: readonly { readonly unit: string; readonly field: string }[],
+): string[] =>
+  monitors.flatMap(({ unit, horizontalKhz }) => {
+    if (!isFixedRate(horizontalKhz) || scans.some(({ monitor }) => monitor.unit === unit)) return [];
+    const joint = joints.find(({ need }) => need.startsWith(`${unit}/`));
+    const root = joint && rootOf(joint, joints);
+    return makers.flatMap((maker) => (root?.place.startsWith(`${maker.unit}/`) ? [maker.field] : []));
+  });
+
+const isFixedRate = (horizontalKhz: [number, number] | undefined): boolean =>
+  horizontalKhz !== undefined && horizontalKhz[1] <= horizontalKhz[0] * (1 + slack);
 
 /** What of a scan is not recorded. */
 export const missingOf = ({ monitor, card, modes }: Scan): string[] => [

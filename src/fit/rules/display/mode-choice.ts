@@ -44,9 +44,9 @@ export const modeChoice = gathersRule({
       headline: 'Some pictures are beyond the monitor',
       what: `${card} can send ${list(beyond.map((rate, index) => `${rate} kHz at ${pictures[index]} Hz`))}, which ${monitor} does not follow; the others it does.${alsoTold(others)}`,
       why: isFixed
-        ? 'The machine starts with a picture that the monitor follows. A program that asks for another can damage a fixed-rate monitor.'
+        ? 'Switches on the card and the programs that run choose the picture. One that a fixed-rate monitor does not follow can damage it.'
         : 'The machine starts with a picture that the monitor follows. In the others it rolls or stays dark.',
-      remedy: "Keep programs to the pictures within the monitor's rates, or choose a monitor that follows them all.",
+      remedy: `${isFixed ? 'Set any switches of the card for this monitor before power-on, and keep' : 'Keep'} programs to the pictures within the monitor's rates, or choose a monitor that follows them all.`,
     }),
     cannotTell: (missing) =>
       lacks(missing, 'monitor')

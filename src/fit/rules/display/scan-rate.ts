@@ -1,6 +1,6 @@
 import { list } from '../../../wording/phrases.ts';
 import { cannotTell, doesNotApply, doesNotFit, fits, gathersRule } from '../../rule.ts';
-import { alsoTold, missingOf, othersOf, scansOf, unitsOf } from '../scans.ts';
+import { alsoTold, missingOf, othersOf, scansOf, unitsOf, unseenBy } from '../scans.ts';
 import { lacks } from '../words.ts';
 
 export const scanRate = gathersRule({
@@ -15,16 +15,21 @@ export const scanRate = gathersRule({
     monitor: ['horizontalKhz', 'verticalHz'],
     'bus-card': ['outputs'],
     motherboard: ['pictureSockets', 'hasPictureChip'],
+    'graphics-card': [],
   },
   sees: ['picture'],
-  judge({ monitor: monitors, 'bus-card': cards, motherboard: boards }, { joints }) {
+  judge({ monitor: monitors, 'bus-card': cards, motherboard: boards, 'graphics-card': today }, { joints }) {
     const scans = scansOf(monitors, cards, boards, joints);
     const fixed = scans.filter(({ isFixed }) => isFixed);
     const bad = fixed.filter(({ followed }) => followed?.length === 0);
     // A monitor whose rate nobody recorded may be a fixed one.
-    const open = scans.flatMap((scan) =>
-      scan.isFixed || scan.monitor.horizontalKhz === undefined ? missingOf(scan) : [],
-    );
+    const open = [
+      ...scans.flatMap((scan) => (scan.isFixed || scan.monitor.horizontalKhz === undefined ? missingOf(scan) : [])),
+      ...unseenBy(monitors, scans, joints, [
+        ...today.map(({ unit }) => ({ unit, field: `${unit}.outputs` })),
+        ...boards.map(({ unit }) => ({ unit, field: `${unit}.pictureSockets` })),
+      ]),
+    ];
     const told = bad[0] ?? fixed[0];
     if (bad.length === 0 && open.length > 0) return cannotTell(...open);
     if (!told) return doesNotApply;
@@ -179,6 +184,26 @@ export const scanRate = gathersRule({
         motherboard: {},
       },
       verdict: 'does-not-fit',
+    },
+    {
+      title: 'a fixed-rate monitor on a card of today, which sends what the system asks for',
+      parts: {
+        monitor: {
+          sockets: [{ id: 'vga-1', plug: 'vga', signal: 'analog' }],
+          horizontalKhz: [31.5, 31.5],
+          verticalHz: [50, 70],
+        },
+        'graphics-card': { outputs: [{ id: 'dvi-1', plug: 'dvi-i', megabits: 3960 }] },
+        adapter: {
+          form: 'adapter',
+          ins: [{ id: 'in', kind: 'picture', attrs: { plugs: ['dvi-i'], signals: null, dualMode: null } }],
+          outs: [
+            { id: 'out', kind: 'picture', attrs: { plug: 'vga', megabits: null, signal: 'analog', dualMode: null } },
+          ],
+        },
+        motherboard: {},
+      },
+      verdict: 'cannot-tell',
     },
     {
       title: 'the modes of the card are not recorded',
