@@ -46,6 +46,7 @@ import { pictureSocket } from './display/picture-socket.ts';
 import { scanRange } from './display/scan-range.ts';
 import { scanRate } from './display/scan-rate.ts';
 import { displaySignal } from './display/signal.ts';
+import { socketsAlike } from './display/sockets-alike.ts';
 import { builtForSale } from './emissions/built-for-sale.ts';
 import { classForHome } from './emissions/class-for-home.ts';
 import { ownAuthorisation } from './emissions/own-authorisation.ts';
@@ -284,6 +285,7 @@ export const rules: readonly Rule[] = [
   noPicture,
   pictureMode,
   scanRate,
+  socketsAlike,
   scanRange,
   modeChoice,
   colourDepth,
