@@ -15,7 +15,7 @@ export const systemDiskettes = gathersRule({
   gathers: {
     'operating-system': ['comesOn'],
     'floppy-drive': ['format'],
-    'bus-card': ['dataSockets'],
+    'bus-card': ['dataSockets', 'roles'],
     motherboard: ['dataSockets'],
   },
   sees: ['drive-data'],
@@ -24,7 +24,10 @@ export const systemDiskettes = gathersRule({
     const disk = system?.comesOn;
     if (system === undefined || disk === undefined) return doesNotApply;
     const drives = joined(listed, joints);
-    const { reader, slow, open } = readingOf(disk, drives, [...cards, ...boards], joints);
+    const { reader, slow, open: unread } = readingOf(disk, drives, [...cards, ...boards], joints);
+    // A drive waits for a controller whose sockets nobody recorded.
+    const unseen = cards.filter(({ dataSockets, roles }) => !dataSockets && (!roles || roles.includes('floppy')));
+    const open = [...unread, ...(listed.length > drives.length ? unseen.map(({ unit }) => `${unit}.dataSockets`) : [])];
     const facts = {
       system: system.name,
       disk,
@@ -65,7 +68,7 @@ export const systemDiskettes = gathersRule({
           }
         : {
             headline: 'How fast is the diskette controller?',
-            what: "The controller's data rate is not recorded, so it is not judged whether the system's diskettes can be read.",
+            what: "The controller's sockets, or how fast it reads, are not recorded, so it is not judged whether the system's diskettes can be read.",
             findOut: "Read in the card's leaflet which drives it takes: those of 1.2 M and 1.44 M need 500 kbit/s.",
           },
   },
@@ -139,6 +142,17 @@ export const systemDiskettes = gathersRule({
         'operating-system': { comesOn: '3.5-1440' },
         'floppy-drive': { format: undefined },
         'bus-card': {},
+        motherboard: {},
+      },
+      verdict: 'cannot-tell',
+    },
+    {
+      title: "the controller's sockets are not recorded",
+      shelf: 'vintage',
+      parts: {
+        'operating-system': { comesOn: '3.5-1440' },
+        'floppy-drive': { format: '3.5-1440' },
+        'bus-card': { dataSockets: undefined },
         motherboard: {},
       },
       verdict: 'cannot-tell',
