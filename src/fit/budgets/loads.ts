@@ -100,10 +100,6 @@ export const loads = (load: Load): Term[] => [
     : term('expansion-card', ['sustainedW'], (part) => [inWatts(part.sustainedW, 'sustainedW')]),
   term('floppy-drive', ['milliwatts'], (part) => [inMilliwatts(part.milliwatts, 'milliwatts')]),
   load === 'peak' || load === 'excursion'
-    ? term('fixed-disk', ['milliwatts', 'spinUpMilliwatts'], (part) => [
-        part.spinUpMilliwatts === undefined
-          ? inMilliwatts(part.milliwatts, 'milliwatts')
-          : inMilliwatts(part.spinUpMilliwatts, 'spinUpMilliwatts'),
-      ])
+    ? term('fixed-disk', ['spinUpMilliwatts'], (part) => [inMilliwatts(part.spinUpMilliwatts, 'spinUpMilliwatts')])
     : term('fixed-disk', ['milliwatts'], (part) => [inMilliwatts(part.milliwatts, 'milliwatts')]),
 ];

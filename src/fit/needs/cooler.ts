@@ -27,7 +27,7 @@ export function lower({ id, part }: Unit<Cooler>): Lowered {
     ],
     places: [{ id: `${id}/cooling`, part: id, kind: 'cooling', rank: 0, attrs: {}, after: [mount.id] }],
     resources: [],
-    unrecorded: [],
+    unrecorded: part.fan || part.isPassive ? [] : [{ kind: 'fan-header', part: id, field: `${id}.fan`, of: 'needs' }],
   };
 }
 
