@@ -533,7 +533,22 @@ describe('a whole machine of about 1990', () => {
       },
       'power/board-lead',
     ],
-    ['a third disk on one ribbon', { 'fixed-disk': [{}, {}, {}], 'floppy-drive': {} }, 'storage/drive-port'],
+    [
+      'a third disk on one ribbon',
+      {
+        'fixed-disk': [{}, {}, {}],
+        'floppy-drive': {},
+        chassis: {
+          driveBays: [
+            { id: 'bay-1', sizes: ['3.5-open'] },
+            { id: 'bay-2', sizes: ['3.5'] },
+            { id: 'bay-3', sizes: ['3.5'] },
+            { id: 'bay-4', sizes: ['3.5'] },
+          ],
+        },
+      },
+      'storage/drive-port',
+    ],
     ['diskettes that no drive reads', { diskette: { format: '3.5-2880' } }, 'storage/diskette-format'],
     [
       'a system on diskettes that no drive reads',

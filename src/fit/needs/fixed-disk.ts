@@ -28,7 +28,8 @@ export function lower({ id, part }: Unit<PartOf<'fixed-disk'>>): Lowered {
         id: `${id}/bay`,
         part: id,
         kind: 'drive-bay',
-        left: 'limit',
+        // Its board lies bare beneath it, and it turns only where it is fastened.
+        left: 'blocker',
         // Drives of those years are as tall as their size allows.
         attrs: { bay: size && [...bays[size]], heightMm: size && driveBoxes[size].height },
       },

@@ -32,7 +32,8 @@ export function lower({ id, part }: Unit<PartOf<'floppy-drive'>>): Lowered {
         id: `${id}/bay`,
         part: id,
         kind: 'drive-bay',
-        left: 'limit',
+        // Outside a bay no diskette goes in.
+        left: 'blocker',
         // Drives of those years are as tall as their size allows.
         attrs: { bay: size && [...bays[size]], heightMm: size && driveBoxes[size].height },
       },

@@ -6,7 +6,7 @@ import { lacks } from '../words.ts';
 export const keyboardPlug = leftRule({
   id: 'cabling/keyboard-plug',
   title: 'The keyboard has a socket that its plug goes into',
-  severity: 'limit',
+  severity: 'blocker',
   basis: 'maker',
   sources: ['maker-data-sheet'],
   lesson: 'fit/how-parts-meet',
