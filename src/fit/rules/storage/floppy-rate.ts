@@ -1,7 +1,14 @@
-import { disketteFormats } from '../../../standards/floppies.ts';
+import { type DisketteFormat, disketteFormats, disketteUse } from '../../../standards/floppies.ts';
 import { cannotTell, doesNotApply, doesNotFit, fits, jointRule } from '../../rule.ts';
 import { partAs } from '../ends.ts';
 import { lacks, oneOf } from '../words.ts';
+
+/** Whether a drive reads any diskette at that rate: one of 1.2 M turns faster, and reads 360 K at 300 kbit/s. */
+const readsAny = (drive: DisketteFormat, kilobits: number): boolean =>
+  Object.keys(disketteFormats).some((disk) => {
+    const use = disketteUse(drive, disk as DisketteFormat);
+    return use.reads && use.kilobits !== undefined && use.kilobits <= kilobits;
+  });
 
 export const floppyRate = jointRule({
   id: 'storage/floppy-rate',
@@ -28,6 +35,7 @@ export const floppyRate = jointRule({
       wants,
       reads,
       less: wants - reads,
+      readsAny: readsAny(drive.format, reads),
     };
     return reads >= wants ? fits(facts) : doesNotFit(facts);
   },
@@ -35,11 +43,11 @@ export const floppyRate = jointRule({
   say: {
     fits: ({ drive, controller, wants, reads }) =>
       `${drive} needs ${wants} kbit/s; ${controller} reads up to ${reads} kbit/s.`,
-    doesNotFit: ({ drive, controller, format, wants, reads, less }) => ({
+    doesNotFit: ({ drive, controller, format, wants, reads, less, readsAny }) => ({
       headline: `The controller is ${less} kbit/s too slow`,
       what: `${drive} needs ${wants} kbit/s for diskettes of ${oneOf(format)}; ${controller} reads up to ${reads} kbit/s, so it is ${less} kbit/s too slow.`,
-      why: 'The bits come from the diskette faster than the controller takes them. Diskettes of less density can be read, those of full density cannot.',
-      remedy: `Choose a controller of ${wants} kbit/s or more, or a drive of less density, or use diskettes of less density alone.`,
+      why: `The bits come from the diskette faster than the controller takes them. ${readsAny ? 'Diskettes of less density can be read, those of full density cannot.' : 'This drive turns faster than others, so not even diskettes of less density can be read.'}`,
+      remedy: `Choose a controller of ${wants} kbit/s or more, or a drive of less density${readsAny ? ', or use diskettes of less density alone' : ''}.`,
     }),
     cannotTell: (missing) =>
       lacks(missing, 'floppy-drive')
@@ -71,6 +79,16 @@ export const floppyRate = jointRule({
       shelf: 'vintage',
       parts: {
         'floppy-drive': { format: '3.5-1440' },
+        'bus-card': { dataSockets: [{ id: 'floppy', plug: 'floppy-34', kilobits: 250 }] },
+        motherboard: {},
+      },
+      verdict: 'does-not-fit',
+    },
+    {
+      title: 'an early controller and a drive that turns faster',
+      shelf: 'vintage',
+      parts: {
+        'floppy-drive': { size: '5.25', format: '5.25-1200', plug: 'floppy-edge', powerPlug: 'peripheral-4' },
         'bus-card': { dataSockets: [{ id: 'floppy', plug: 'floppy-34', kilobits: 250 }] },
         motherboard: {},
       },
