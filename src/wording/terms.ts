@@ -1,5 +1,6 @@
 /** What people read for the words that files are written in. */
 import { formFactors } from '../standards/boards.ts';
+import { buses } from '../standards/buses.ts';
 import { memoryGenerations } from '../standards/memory.ts';
 import { supplyShapes } from '../standards/supplies.ts';
 
@@ -59,14 +60,14 @@ const names: Readonly<Record<string, string>> = {
   'floppy-34': '34-pin ribbon',
   'floppy-edge': '34-contact edge',
   'floppy-pins': '34 pins',
-  st506: 'ST506 pair of ribbons',
-  'isa-8': '8-bit',
-  'isa-16': '16-bit',
-  'isa-16-short': '16-bit, also short',
-  eisa: 'EISA',
-  vlb: 'VLB',
-  'pci-5v': 'PCI, 5 V key',
-  'pci-3v': 'PCI, 3.3 V key',
+  st506: '34-way and 20-way ribbons',
+  'isa-8': buses['isa-8'].name,
+  'isa-16': buses['isa-16'].name,
+  'isa-16-short': `${buses['isa-16'].name}, also short`,
+  eisa: buses.eisa.name,
+  vlb: buses.vlb.name,
+  'pci-5v': '5 V PCI',
+  'pci-3v': '3.3 V PCI',
   agp: 'AGP',
   '5.25': '5.25 inch',
   '5.25-full': '5.25 inch, full height',

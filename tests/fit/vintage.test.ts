@@ -73,7 +73,7 @@ describe('slots and lines', () => {
     });
     const [moves] = report.findings.filter(({ rule }) => rule === 'expansion/card-settings').map(sayFinding);
     expect(moves?.remedy).toBe(
-      'Set the interrupt of Plain bus card to 3 and set the interrupt of Plain bus card 3 to 7, before the card goes into its slot.',
+      'Set the interrupt of Plain bus card to position 3 and set the interrupt of Plain bus card 3 to position 7, before the card goes into its slot.',
     );
   });
 

@@ -42,3 +42,16 @@ describe.each(each)('%s', (id, { basis }) => {
     }
   });
 });
+
+test.each([
+  ['expansion/bus-slot', 'Plain bus card is a 16-bit ISA card; the slot left on Plain motherboard takes 8-bit ISA.'],
+  ['memory/bank-pins', 'Choose 30-pin SIMMs, or a board that takes 72-pin SIMMs.'],
+  ['memory/bank-width', 'Choose modules of 64 bits each, or a processor and a board that belong together.'],
+  [
+    'storage/drive-port',
+    'Plain fixed disk needs a place on the 34-way and the 20-way ribbon; nothing on the list offers one.',
+  ],
+  ['cabling/keyboard-plug', 'Plain keyboard has a USB plug; the sockets of the machine are of another kind.'],
+])('%s speaks as one would at the bench', (id, sentence) => {
+  expect(sentences(id)).toContain(sentence);
+});

@@ -1,4 +1,4 @@
-import { capital, count, list, spelled } from '../../../wording/phrases.ts';
+import { capital, count, list, spelled, withArticle } from '../../../wording/phrases.ts';
 import { termName } from '../../../wording/terms.ts';
 import { leftRule } from '../../rule.ts';
 import { lacks } from '../words.ts';
@@ -26,16 +26,19 @@ export const keyboardPlug = leftRule({
         };
       if (reason === 'taken' || reason === 'spent')
         return {
-          headline: `${count(wanting, 'plug', 'plugs')}, ${count(mating, 'socket', 'sockets')} for them`,
-          what: `${part} has a plug for ${termName(needName)}; ${holders.length > 0 ? `${list(holders)} ${holders.length === 1 ? 'has' : 'have'} the socket` : `the machine has ${spelled(mating, 'socket', 'sockets')}`}, and nothing is free.`,
+          headline:
+            wanting > mating
+              ? `${count(wanting, 'plug', 'plugs')}, ${count(mating, 'socket', 'sockets')} for them`
+              : 'The socket for the keyboard is taken',
+          what: `${part} has ${withArticle(termName(needName))} plug; ${holders.length > 0 ? `${list(holders)} ${holders.length === 1 ? 'has' : 'have'} the socket` : `the machine has ${spelled(mating, 'socket', 'sockets')}`}, and nothing is free.`,
           why: 'A socket takes one plug.',
           remedy: 'Take one of them off the list, or add a card or a hub with one more socket.',
         };
       return {
         headline: 'No socket for the keyboard',
-        what: `${part} has a plug for ${termName(needName)}; ${reason === 'none-offered' ? 'nothing on the list has a socket for a keyboard' : 'the sockets of the machine are of another kind'}.`,
-        why: `${capital(termName(needName))} is a plug of its own shape; without a socket for it the keyboard does nothing.`,
-        remedy: `Choose a keyboard with another plug, or a board or card with a socket for ${termName(needName)}, or an adapter made for that keyboard.`,
+        what: `${part} has ${withArticle(termName(needName))} plug; ${reason === 'none-offered' ? 'nothing on the list has a socket for a keyboard' : 'the sockets of the machine are of another kind'}.`,
+        why: `${capital(withArticle(termName(needName)))} plug has a shape of its own; without a socket for it the keyboard does nothing.`,
+        remedy: `Choose a keyboard with another plug, or a board or card with ${withArticle(termName(needName))} socket, or an adapter made for that keyboard.`,
       };
     },
     cannotTell: (missing) =>

@@ -1,4 +1,4 @@
-import { capital, count, list, spelled } from '../../../wording/phrases.ts';
+import { capital, count, list, spelled, withArticle } from '../../../wording/phrases.ts';
 import { termName } from '../../../wording/terms.ts';
 import { portOn } from '../../needs/bus-lines.ts';
 import { leftRule } from '../../rule.ts';
@@ -28,22 +28,25 @@ export const pointerPlug = leftRule({
       if (reason === 'spent' && resource?.endsWith(portOn('')))
         return {
           headline: 'The port for the mouse is off',
-          what: `${part} has a plug for ${termName(needName)}; the port for it on ${list(holders)} is off, by its jumper, so that no two want one line of the bus.`,
+          what: `${part} has ${withArticle(termName(needName))} plug; the port for it on ${list(holders)} is off, by its jumper, so that no two want one line of the bus.`,
           why: 'A port that is off is not there for the machine, whatever is plugged into it.',
           remedy: 'Take one card off the list so that the port can be on, or choose a mouse with another plug.',
         };
       if (reason === 'taken' || reason === 'spent')
         return {
-          headline: `${count(wanting, 'plug', 'plugs')}, ${count(mating, 'socket', 'sockets')} for them`,
-          what: `${part} has a plug for ${termName(needName)}; ${holders.length > 0 ? `${list(holders)} ${holders.length === 1 ? 'has' : 'have'} the socket` : `the machine has ${spelled(mating, 'socket', 'sockets')}`}, and nothing is free.`,
+          headline:
+            wanting > mating
+              ? `${count(wanting, 'plug', 'plugs')}, ${count(mating, 'socket', 'sockets')} for them`
+              : 'The socket for the mouse is taken',
+          what: `${part} has ${withArticle(termName(needName))} plug; ${holders.length > 0 ? `${list(holders)} ${holders.length === 1 ? 'has' : 'have'} the socket` : `the machine has ${spelled(mating, 'socket', 'sockets')}`}, and nothing is free.`,
           why: 'A socket takes one plug.',
           remedy: 'Take one of them off the list, or add a card or a hub with one more socket.',
         };
       return {
         headline: 'No socket for the mouse',
-        what: `${part} has a plug for ${termName(needName)}; ${reason === 'none-offered' ? 'nothing on the list has a socket for a mouse' : 'the sockets of the machine are of another kind'}.`,
-        why: `${capital(termName(needName))} is a plug of its own shape; without a socket for it the mouse does nothing.`,
-        remedy: `Choose a mouse with another plug, or a board or card with a socket for ${termName(needName)}, or an adapter made for that mouse.`,
+        what: `${part} has ${withArticle(termName(needName))} plug; ${reason === 'none-offered' ? 'nothing on the list has a socket for a mouse' : 'the sockets of the machine are of another kind'}.`,
+        why: `${capital(withArticle(termName(needName)))} plug has a shape of its own; without a socket for it the mouse does nothing.`,
+        remedy: `Choose a mouse with another plug, or a board or card with ${withArticle(termName(needName))} socket, or an adapter made for that mouse.`,
       };
     },
     cannotTell: (missing) =>

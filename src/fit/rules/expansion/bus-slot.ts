@@ -16,15 +16,15 @@ export const busSlot = refusesRule({
   refuses: { kind: 'expansion-slot', op: 'shares', need: 'bus', place: 'bus' },
 
   say: {
-    fits: ({ part, on, need }) => `${part} is a card for ${oneOf(need)}, and ${on} has a slot for it.`,
+    fits: ({ part, on, need }) => `${part} is ${withArticle(oneOf(need))} card, and ${on} has a slot for it.`,
     doesNotFit: ({ part, on, need, offered }) => ({
       headline: 'No slot of the bus that it needs',
-      what: `${part} is a card for ${oneOf(need)}; the slot left on ${on} takes ${oneOf(offered)}.`,
+      what: `${part} is ${withArticle(oneOf(need))} card; the slot left on ${on} takes ${oneOf(offered)}.`,
       why:
         isPci(need) && isPci(offered)
           ? 'The key in the slot stands where a card for the other voltage has no notch, so it does not go in, and it must not be filed to.'
           : 'The edge of the card has contacts that the slot has not, or the key of the slot stands in its way.',
-      remedy: `Choose a card for ${oneOf(offered)}, or a board with ${withArticle(oneOf(need))} slot.`,
+      remedy: `Choose ${withArticle(oneOf(offered))} card, or a board with ${withArticle(oneOf(need))} slot.`,
     }),
     cannotTell: (missing) =>
       lacks(missing, 'bus-card')

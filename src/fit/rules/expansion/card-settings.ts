@@ -5,12 +5,12 @@ import { lineName } from '../words.ts';
 
 type Moves = { of: string[]; blocks: string[]; to: string[]; lines: string[] };
 
-/** "serial port of the card to second (interrupt 3 and port address 2F8)". */
+/** "serial port of the card to position second (interrupt 3 and port address 2F8)". */
 const movesOf = ({ of, blocks, to, lines }: Moves, withLines: boolean): string[] =>
   of.map((name, index) => {
     const taken = (lines[index] ?? '').split(' ').filter((line) => line !== '');
     const told = withLines && taken.length > 0 ? ` (${list(taken.map(lineName))})` : '';
-    return `${blocks[index]} of ${name} to ${to[index]}${told}`;
+    return `${blocks[index]} of ${name} to position ${to[index]}${told}`;
   });
 
 export const cardSettings = gathersRule({

@@ -1,5 +1,5 @@
 import { bankModules } from '../../../standards/banks.ts';
-import { withArticle } from '../../../wording/phrases.ts';
+import { capital, withArticle } from '../../../wording/phrases.ts';
 import type { Fact } from '../../report.ts';
 import { refusesRule } from '../../rule.ts';
 import { lacks } from '../words.ts';
@@ -20,10 +20,10 @@ export const bankPins = refusesRule({
   say: {
     fits: ({ part, on, need }) => `${part} is ${withArticle(named(need))}, and ${on} takes those.`,
     doesNotFit: ({ part, on, need, offered }) => ({
-      headline: `${named(need)}, banks for ${named(offered)}`,
-      what: `${part} is ${withArticle(named(need))}; the banks of ${on} take ${named(offered)}.`,
+      headline: `${capital(withArticle(named(need)))}, banks for ${named(offered)}s`,
+      what: `${part} is ${withArticle(named(need))}; the banks of ${on} take ${named(offered)}s.`,
       why: 'Modules of 30 and of 72 contacts differ in length, and a SIPP has pins in place of contacts; one does not go in where another belongs.',
-      remedy: `Choose modules of the make ${named(offered)}, or a board that takes ${named(need)}.`,
+      remedy: `Choose ${named(offered)}s, or a board that takes ${named(need)}s.`,
     }),
     cannotTell: (missing) =>
       lacks(missing, 'bank-module')

@@ -54,7 +54,7 @@ export const bankWidth = gathersRule({
           ? `${module} is ${bits} bits wide; the data bus is ${bus} bits wide, which is less than one module.`
           : `The data bus is ${bus} bits wide, so a bank is ${inWords(wanted)} of ${module} with ${bits} bits each; a bank of ${board} has sockets for ${inWords(slots)}.`,
       why: 'A bank must be as wide as the data bus: the processor reads all of its bits in one go.',
-      remedy: `Choose modules of which ${inWords(slots)} make ${bus} bits, or a processor and a board that belong together.`,
+      remedy: `Choose modules of ${bus / slots} bits each, or a processor and a board that belong together.`,
     }),
     cannotTell: (missing) =>
       lacks(missing, 'bank-module')

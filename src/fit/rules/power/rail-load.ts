@@ -33,7 +33,7 @@ export const railLoad = budgetRule({
       `At ${rail} the parts draw ${show(unit, used)} at most under steady load; the supply gives ${show(unit, limit)}. Every other rail has enough as well.`,
     doesNotFit: ({ rail, unit, used, limit, over }) => ({
       headline: `${show(unit, over)} too little at ${rail}`,
-      what: `At ${rail} the parts may draw ${show(unit, used)} under steady load; the supply gives ${show(unit, limit)}, so ${show(unit, over)} may be missing, though its rating in all is another matter.`,
+      what: `At ${rail} the parts may draw ${show(unit, used)} under steady load; the supply gives ${show(unit, limit)}, so ${show(unit, over)} may be missing, however much it is rated for in all.`,
       why: 'A supply is rated in all and for each of its voltages. When one of them is drawn on too hard it sags or the supply switches off, whatever is left on the others.',
       remedy: `Choose a supply that gives ${show(unit, used)} or more at ${rail}, or parts that draw less there.`,
     }),

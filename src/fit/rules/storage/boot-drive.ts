@@ -7,7 +7,7 @@ const deviceNames: Readonly<Record<string, string>> = {
   nvme: 'an M.2 drive over PCIe',
   sata: 'a SATA drive',
   ata: 'a 40-pin disk',
-  st506: 'an ST506 disk',
+  st506: 'a disk on two ribbons',
   diskette: 'a diskette',
   usb: 'a USB stick',
 };

@@ -38,8 +38,8 @@ export const diskAddressing = gathersRule({
     fits: ({ disk, board, holds, reach }) =>
       `${disk} holds ${showRoom(holds)}, and ${board} counts as far as ${showRoom(reach)}.`,
     doesNotFit: ({ disk, board, holds, reach, beyond }) => ({
-      headline: `${showRoom(beyond)} of disk are out of reach`,
-      what: `${disk} holds ${showRoom(holds)}; ${board} counts as far as ${showRoom(reach)}, so ${showRoom(beyond)} are out of reach.`,
+      headline: `${showRoom(beyond)} of disk is out of reach`,
+      what: `${disk} holds ${showRoom(holds)}; ${board} counts as far as ${showRoom(reach)}, so ${showRoom(beyond)} is out of reach.`,
       why: 'The firmware has only so many figures for a place on the disk. What lies beyond the last of them is not seen, or the count begins again from the front and writes over what is there.',
       remedy: `Choose a disk of ${showRoom(reach)} or less, or a board or a disk card whose firmware counts farther, or set the disk's own jumper for less, if it has one.`,
     }),

@@ -10,7 +10,7 @@ const joinedBy = (needName: string): { port: string; add: string } => {
     case 'ata-40':
       return { port: 'connector on a 40-pin ribbon', add: 'a card with a 40-pin socket for disks' };
     case 'st506':
-      return { port: 'place on the pair of cables for older disks', add: 'a controller card for such disks' };
+      return { port: 'place on the 34-way and the 20-way ribbon', add: 'a card for disks on two ribbons' };
     default:
       return { port: 'SATA data port', add: 'a board with data ports, or an M.2 drive for an M.2 slot' };
   }
