@@ -10,7 +10,7 @@ test('equal needs and places are counted, unequal ones are told apart', () => {
   const { needs, places } = linesOf('power-supply');
   expect(needs[0]).toEqual({ what: 'the bay for a supply', count: 1, details: 'ATX; 150 mm long' });
   expect(places.filter(({ what }) => what === 'plug for a card')).toEqual([
-    { what: 'plug for a card', count: 2, details: '8-pin card plug' },
+    { what: 'plug for a card', count: 2, details: '8-pin card plug or 6-pin card plug' },
   ]);
   expect(places.find(({ what }) => what === 'plug for a drive')).toMatchObject({
     count: 3,

@@ -489,6 +489,23 @@ const rows: readonly Row[] = [
     why: 'the socket may draw 150 W, the lead behind the adapter carries 75',
   },
   {
+    title: 'a used card with a socket of six pins on a lead for eight',
+    list: {
+      'lodden-30': 1,
+      'orrisk-b2': 1,
+      'quellin-5': 1,
+      'skarn-mid': 1,
+      'tammer-16': 2,
+      'pellam-2-used': 1,
+      'marl-1tb': 1,
+      'fennick-550': 1,
+      'sollen-24': 1,
+    },
+    overall: 'fits',
+    rules: { 'power/card-leads': 'fits' },
+    why: 'six of the eight pins go in, the other two hang beside the socket',
+  },
+  {
     title: 'a passive adapter on a DisplayPort socket that is not dual-mode',
     list: {
       'lodden-30': 1,

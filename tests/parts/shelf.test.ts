@@ -550,8 +550,8 @@ describe('each part that was put there to teach something does, in a list that i
     ],
     [
       'pellam-2-used',
-      'a lead of six pins that the supply has not',
-      [...tower, 'pellam-2-used'],
+      'a lead for a card that the supply has not',
+      [...but(tower, { 'fennick-550': 'dray-300' }), 'pellam-2-used'],
       'power/card-leads does-not-fit',
     ],
     [

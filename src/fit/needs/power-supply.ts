@@ -28,12 +28,14 @@ export const powerKinds: readonly KindName[] = [...new Set(Object.values(kindOfP
 
 /**
  * The 20-pin plug and the first 20 contacts of the 24-pin one are the same: either goes into either socket. A plug of
- * twice four pins serves one socket at a time: its second half hangs beside a socket of four.
+ * twice four pins serves one socket at a time: its second half hangs beside a socket of four. Card plugs of eight are of
+ * six and two, by common practice, and the two hang beside a socket of six.
  */
 const sockets: { readonly [P in Plug]?: readonly Plug[] } = {
   'atx-24': ['atx-24', 'atx-20'],
   'atx-20': ['atx-20', 'atx-24'],
   'eps-4-4': ['eps-4-4', 'eps-8', 'eps-4'],
+  'pcie-8': ['pcie-8', 'pcie-6'],
 };
 const goesInto = (plug: Plug): Plug | readonly Plug[] => sockets[plug] ?? plug;
 
