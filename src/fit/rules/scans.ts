@@ -1,5 +1,6 @@
 /** Pictures that a card of about 1990, or the picture chip of a board, sends, beside what the monitor it is joined to follows. */
 import type { BusCard } from '../../parts/classes/bus-card.ts';
+import type { Monitor as MonitorFields } from '../../parts/classes/monitor.ts';
 import type { Motherboard } from '../../parts/classes/motherboard.ts';
 import { list } from '../../wording/phrases.ts';
 import type { Joint } from '../model.ts';
@@ -70,21 +71,28 @@ export function scansOf(
   });
 }
 
+/** Plugs of monitors from the years of one line rate. */
+const olderPlugs: readonly string[] = ['vga', 'de-9'];
+
 /**
- * Where the modes of a fixed-rate monitor's picture would be recorded, when what makes it records none: cards and
- * boards of today send whatever the system asks for.
+ * What is not recorded of a picture that a card or board of today makes: it sends whatever the system asks for, so its
+ * modes are nowhere, for a monitor of one line rate; or the rates of a monitor that has older sockets alone.
  */
 export const unseenBy = (
-  monitors: readonly Monitor[],
+  monitors: readonly (Monitor & { readonly sockets: MonitorFields['sockets'] })[],
   scans: readonly Scan[],
   joints: readonly Joint[],
   makers: readonly { readonly unit: string; readonly field: string }[],
 ): string[] =>
-  monitors.flatMap(({ unit, horizontalKhz }) => {
-    if (!isFixedRate(horizontalKhz) || scans.some(({ monitor }) => monitor.unit === unit)) return [];
+  monitors.flatMap(({ unit, horizontalKhz, sockets = [] }) => {
+    const isOpen =
+      horizontalKhz === undefined && sockets.length > 0 && sockets.every(({ plug }) => olderPlugs.includes(plug));
+    if (!(isOpen || isFixedRate(horizontalKhz)) || scans.some(({ monitor }) => monitor.unit === unit)) return [];
     const joint = joints.find(({ need }) => need.startsWith(`${unit}/`));
     const root = joint && rootOf(joint, joints);
-    return makers.flatMap((maker) => (root?.place.startsWith(`${maker.unit}/`) ? [maker.field] : []));
+    return makers.flatMap((maker) =>
+      root?.place.startsWith(`${maker.unit}/`) ? [isOpen ? `${unit}.horizontalKhz` : maker.field] : [],
+    );
   });
 
 const isFixedRate = (horizontalKhz: [number, number] | undefined): boolean =>

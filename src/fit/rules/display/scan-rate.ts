@@ -12,7 +12,7 @@ export const scanRate = gathersRule({
   lesson: 'fit/how-parts-meet',
 
   gathers: {
-    monitor: ['horizontalKhz', 'verticalHz'],
+    monitor: ['horizontalKhz', 'verticalHz', 'sockets'],
     'bus-card': ['outputs'],
     motherboard: ['pictureSockets', 'hasPictureChip'],
     'graphics-card': [],
@@ -193,6 +193,22 @@ export const scanRate = gathersRule({
           horizontalKhz: [31.5, 31.5],
           verticalHz: [50, 70],
         },
+        'graphics-card': { outputs: [{ id: 'dvi-1', plug: 'dvi-i', megabits: 3960 }] },
+        adapter: {
+          form: 'adapter',
+          ins: [{ id: 'in', kind: 'picture', attrs: { plugs: ['dvi-i'], signals: null, dualMode: null } }],
+          outs: [
+            { id: 'out', kind: 'picture', attrs: { plug: 'vga', megabits: null, signal: 'analog', dualMode: null } },
+          ],
+        },
+        motherboard: {},
+      },
+      verdict: 'cannot-tell',
+    },
+    {
+      title: 'a monitor of those years whose rates nobody recorded, on a card of today',
+      parts: {
+        monitor: { sockets: [{ id: 'vga-1', plug: 'vga', signal: 'analog' }], horizontalKhz: undefined },
         'graphics-card': { outputs: [{ id: 'dvi-1', plug: 'dvi-i', megabits: 3960 }] },
         adapter: {
           form: 'adapter',
