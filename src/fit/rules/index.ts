@@ -26,6 +26,7 @@ import { radiatorMemory } from './clearance/radiator-memory.ts';
 import { radiatorStack } from './clearance/radiator-stack.ts';
 import { supplyBehindCage } from './clearance/supply-behind-cage.ts';
 import { supplyLength } from './clearance/supply-length.ts';
+import { airRise } from './cooling/air-rise.ts';
 import { caseAirflow } from './cooling/case-airflow.ts';
 import { coolerBracket } from './cooling/cooler-bracket.ts';
 import { coolerInUse } from './cooling/cooler-in-use.ts';
@@ -174,6 +175,7 @@ export const rules: readonly Rule[] = [
   coolerReach,
   passivePart,
   caseAirflow,
+  airRise,
   memoryGeneration,
   memoryRegistered,
   memoryPresent,

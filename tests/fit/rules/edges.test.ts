@@ -1,10 +1,15 @@
 // Cases beside the examples of the rules: each area exactly at its limit and one unit beyond.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { sustainedPower } from '../../../src/fit/budgets/power.ts';
+import { workingOf } from '../../../src/fit/budgets/working.ts';
 import { exampleList, verdictOf } from '../../../src/fit/examples.ts';
 import { judge } from '../../../src/fit/judge.ts';
+import { kinds } from '../../../src/fit/kinds.ts';
 import type { ExampleParts, JudgeBrief } from '../../../src/fit/rule.ts';
+import { airRise } from '../../../src/fit/rules/cooling/air-rise.ts';
 import { sayFinding } from '../../../src/fit/say.ts';
+import type { PartClass } from '../../../src/parts/part.ts';
 
 const verdict = (id: string, parts: ExampleParts, brief?: JudgeBrief) =>
   verdictOf(judge(exampleList(parts), brief), id);
@@ -560,5 +565,52 @@ describe('lanes that are shared', () => {
 
   test('the loss is told once', () => {
     expect(verdict('expansion/link-width', parts(16, true))).toBe('fits');
+  });
+});
+
+describe('the air of the case', () => {
+  test('its heat is the sum that the budget of steady power shows: every field of that sum is declared', () => {
+    const gathers = airRise.gathers as Partial<Record<PartClass, readonly string[]>>;
+    for (const { class: partClass, reads } of sustainedPower.adds) {
+      expect(gathers[partClass], partClass).toEqual(expect.arrayContaining([...reads]));
+    }
+  });
+
+  test('it is as warm as the budget of the air says', () => {
+    const fittedFans = [
+      {
+        id: 'rear-1',
+        panel: 'rear' as const,
+        sizeMm: 120,
+        thicknessMm: 25,
+        pins: 3 as const,
+        milliamps: 200,
+        airflowM3h: 40,
+      },
+    ];
+    const list = exampleList({ chassis: { fittedFans }, motherboard: {}, processor: { sustainedW: 200 } });
+    const told = judge(list).findings.find(({ rule }) => rule === 'cooling/air-rise');
+    const [budget] = workingOf(list, {}, kinds).filter(({ name }) => name === 'air');
+    expect(budget?.used).toBeGreaterThan(15_000);
+    expect(told?.verdict).toBe('does-not-fit');
+    expect(told?.facts['rise']).toBe(Math.ceil((budget?.used ?? 0) / 100) / 10);
+  });
+
+  test('a fan that makes room for a radiator moves no air', () => {
+    const parts: ExampleParts = {
+      chassis: {
+        fanPanels: [{ id: 'rear', sizesMm: [120], units: 2, radiatorsMm: [120], depthMm: 60 }],
+        fittedFans: [
+          { id: 'rear-1', panel: 'rear', sizeMm: 120, thicknessMm: 25, pins: 3, milliamps: 200, airflowM3h: 500 },
+        ],
+      },
+      motherboard: {},
+      processor: { sustainedW: 200 },
+      cooler: {
+        radiator: { lengthMm: 120, thicknessMm: 27, fanThicknessMm: 25, fanSizeMm: 120, fans: 1 },
+        fan: { pins: 4, milliamps: 200, airflowM3h: 40 },
+      },
+    };
+    expect(finding('cooling/air-rise', parts)?.facts['flow']).toBe(40);
   });
 });
