@@ -37,7 +37,6 @@ const never: Record<string, Partial<Record<Example['verdict'], string>>> = {
     fits: 'no list says how hands put two like plugs in',
     'cannot-tell': 'a board whose sockets are not recorded is told once, by power/board-lead',
   },
-  'cooling/cooler-reach': { 'cannot-tell': 'heat or rating not known is told once, by cooling/cooler-rating' },
   'mounting/fan-taken-out': { 'cannot-tell': 'panels that are not recorded are told once, by mounting/radiator-place' },
   'mounting/monitor-arm': { 'cannot-tell': stopped },
   'power/supply-headroom': { 'cannot-tell': 'a load or rating that is not known is told once, by power/supply-load' },

@@ -31,7 +31,6 @@ import { caseAirflow } from './cooling/case-airflow.ts';
 import { coolerBracket } from './cooling/cooler-bracket.ts';
 import { coolerInUse } from './cooling/cooler-in-use.ts';
 import { coolerRating } from './cooling/cooler-rating.ts';
-import { coolerReach } from './cooling/cooler-reach.ts';
 import { noCooling } from './cooling/no-cooling.ts';
 import { passivePart } from './cooling/passive-part.ts';
 import { adapterDirection } from './display/adapter-direction.ts';
@@ -172,7 +171,6 @@ export const rules: readonly Rule[] = [
   coolerInUse,
   noCooling,
   coolerRating,
-  coolerReach,
   passivePart,
   caseAirflow,
   airRise,

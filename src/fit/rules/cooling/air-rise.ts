@@ -6,7 +6,7 @@ import { type AddedFans, flowOf, moversOf } from '../../budgets/air.ts';
 import { sustainedPower } from '../../budgets/power.ts';
 import type { Joint } from '../../model.ts';
 import { cannotTell, doesNotApply, doesNotFit, fits, gathersRule } from '../../rule.ts';
-import { drawsAir } from '../heat.ts';
+import { drawsAir } from '../air.ts';
 import { lacks } from '../words.ts';
 
 /** Kelvins, by common practice. The textbook's case is cooled to 10, and no case is as free of hindrance as a fan on its sheet. */

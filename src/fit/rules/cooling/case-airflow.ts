@@ -1,6 +1,6 @@
 import { capital, spelled } from '../../../wording/phrases.ts';
 import { cannotTell, doesNotApply, doesNotFit, fits, gathersRule } from '../../rule.ts';
-import { drawsAir } from '../heat.ts';
+import { drawsAir } from '../air.ts';
 
 export const caseAirflow = gathersRule({
   id: 'cooling/case-airflow',

@@ -1,7 +1,6 @@
 import { showWatts, tidy } from '../../../units/amounts.ts';
 import { cannotTell, doesNotApply, doesNotFit, fits, jointRule } from '../../rule.ts';
 import { partAs } from '../ends.ts';
-import { isFarOver } from '../heat.ts';
 import { lacks } from '../words.ts';
 
 export const coolerRating = jointRule({
@@ -20,7 +19,6 @@ export const coolerRating = jointRule({
     if (processor === undefined || cooler === undefined) return doesNotApply;
     if (processor.sustainedW === undefined) return cannotTell(`${need.unit.id}.sustainedW`);
     if (cooler.ratedW === undefined) return cannotTell(`${place.unit.id}.ratedW`);
-    if (isFarOver(processor.sustainedW, cooler.ratedW)) return doesNotApply;
 
     const facts = {
       processor: processor.name,
@@ -91,15 +89,6 @@ export const coolerRating = jointRule({
         cooler: { mountings: ['square-80'], ratedW: 95 },
       },
       verdict: 'cannot-tell',
-    },
-    {
-      title: 'so far over that the machine stops is told by another rule',
-      parts: {
-        processor: { socket: 'k4', sustainedW: 143 },
-        motherboard: { socket: 'k4', coolerMountings: ['square-80'] },
-        cooler: { mountings: ['square-80'], ratedW: 95 },
-      },
-      verdict: 'does-not-apply',
     },
     { title: 'no cooler on the list', parts: { processor: { sustainedW: 96 } }, verdict: 'does-not-apply' },
   ],

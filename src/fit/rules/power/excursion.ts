@@ -1,4 +1,5 @@
 import { showDeciwatts } from '../../../units/amounts.ts';
+import { loadField } from '../../budgets/loads.ts';
 import { budgetRule, cannotTell, doesNotApply, doesNotFit, fits } from '../../rule.ts';
 import { lacks } from '../words.ts';
 
@@ -20,7 +21,8 @@ export const excursion = budgetRule({
     if (limit === undefined) return cannotTell('power-supply.bearsExcursions');
     const facts = { used, limit, over: used - limit };
     if (used > limit) return doesNotFit(facts);
-    return unknown.length > 0 ? cannotTell(...unknown.map((unit) => `${unit}.excursionW`)) : fits(facts);
+    const fieldOf = (unit: string) => (unit.startsWith('graphics-card-') ? 'excursionW' : loadField(unit));
+    return unknown.length > 0 ? cannotTell(...unknown.map((unit) => `${unit}.${fieldOf(unit)}`)) : fits(facts);
   },
 
   say: {
@@ -79,6 +81,15 @@ export const excursion = budgetRule({
         'power-supply': { ratedW: 400, bearsExcursions: undefined },
       },
       verdict: 'cannot-tell',
+    },
+    {
+      title: 'a supply of about 1990, of which nobody promised more than its rating',
+      shelf: 'vintage',
+      parts: {
+        'graphics-card': { sustainedW: 100, peakW: 150, excursionW: 201 },
+        'power-supply': { ratedW: 200, bearsExcursions: undefined },
+      },
+      verdict: 'does-not-fit',
     },
     {
       title: "the card's excursion is not recorded",

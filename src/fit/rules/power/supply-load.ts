@@ -1,4 +1,5 @@
 import { showDeciwatts } from '../../../units/amounts.ts';
+import { loadField } from '../../budgets/loads.ts';
 import { budgetRule, cannotTell, doesNotApply, doesNotFit, fits } from '../../rule.ts';
 import { lacks } from '../words.ts';
 
@@ -16,7 +17,7 @@ export const supplyLoad = budgetRule({
     if (limit === undefined) return cannotTell('power-supply.ratedW');
     const facts = { used, limit, over: used - limit };
     if (used > limit) return doesNotFit(facts);
-    return unknown.length > 0 ? cannotTell(...unknown.map((unit) => `${unit}.peakW`)) : fits(facts);
+    return unknown.length > 0 ? cannotTell(...unknown.map((unit) => `${unit}.${loadField(unit)}`)) : fits(facts);
   },
 
   say: {
