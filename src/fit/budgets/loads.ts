@@ -1,5 +1,6 @@
 /** What each class of part draws from the supply, in deciwatts, idle, under steady load, at its likely peak and in a short excursion. */
 import type { PartOf } from '../../parts/part.ts';
+import type { UnitId } from '../model.ts';
 import { deciwatts } from '../needs/amounts.ts';
 import { type Share, type Term, term } from './total.ts';
 
@@ -103,3 +104,9 @@ export const loads = (load: Load): Term[] => [
     ? term('fixed-disk', ['spinUpMilliwatts'], (part) => [inMilliwatts(part.spinUpMilliwatts, 'spinUpMilliwatts')])
     : term('fixed-disk', ['milliwatts'], (part) => [inMilliwatts(part.milliwatts, 'milliwatts')]),
 ];
+
+const steady = loads('sustained');
+
+/** Where a unit's file records what it draws, by the class in its id: `sustainedW`, `milliwatts`, `milliamps`. */
+export const loadField = (unit: UnitId): string =>
+  steady.find((one) => one.class === unit.replace(/-\d+$/, ''))?.reads[0] ?? 'sustainedW';

@@ -2,6 +2,7 @@
 import { excursionColumn, excursionSource, excursions } from '../../standards/excursions.ts';
 import { deciwatts } from '../needs/amounts.ts';
 import { loads } from './loads.ts';
+import { isOlder } from './rails.ts';
 import { boundBy, type Total } from './total.ts';
 
 const rating = boundBy('power-supply', ['ratedW'], ({ ratedW }) =>
@@ -44,12 +45,13 @@ export const idlePower: Total = {
 /** How long the excursion is that a card's file records. */
 const [shortest] = excursions;
 
-/** A supply that promises nothing beyond its rating bears its rating. */
+/** A supply that promises nothing beyond its rating bears its rating; nobody promised more for one of the older shapes. */
 export const excursion: Total = {
   name: 'excursion',
   unit: 'deciwatt',
   adds: loads('excursion'),
-  bound: boundBy('power-supply', ['ratedW', 'bearsExcursions', 'leads'], ({ ratedW, bearsExcursions, leads }) => {
+  bound: boundBy('power-supply', ['ratedW', 'bearsExcursions', 'leads', 'shape'], (part) => {
+    const { ratedW, leads, bearsExcursions = isOlder(part) ? false : undefined } = part;
     if (ratedW === undefined || bearsExcursions === undefined) return undefined;
     if (!bearsExcursions) return deciwatts(ratedW);
     if (leads === undefined) return undefined;

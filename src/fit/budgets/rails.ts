@@ -120,7 +120,7 @@ const both = (of: Of): Term[] => [
 ];
 
 type Supply = Pick<PartOf<'power-supply'>, 'leads' | 'shape'>;
-const isOlder = ({ shape }: Pick<Supply, 'shape'>): boolean => shape === 'full-at' || shape === 'baby-at';
+export const isOlder = ({ shape }: Pick<Supply, 'shape'>): boolean => shape === 'full-at' || shape === 'baby-at';
 /** Where the leads are not recorded, the older shapes are those without. */
 const hasProcessorLead = ({ leads, shape }: Supply): boolean =>
   leads ? leads.some(({ plugs }) => plugs.some((plug) => kindOfPlug[plug] === 'processor-power')) : !isOlder({ shape });

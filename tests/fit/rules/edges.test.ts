@@ -614,3 +614,19 @@ describe('the air of the case', () => {
     expect(finding('cooling/air-rise', parts)?.facts['flow']).toBe(40);
   });
 });
+
+test('a load that is not told names the field in which each part records it', () => {
+  const { findings } = judge(
+    exampleList({
+      'power-supply': {},
+      processor: { sustainedW: undefined, peakW: undefined },
+      'expansion-card': { sustainedW: undefined },
+      'storage-drive': { milliwatts: undefined },
+    }),
+  );
+  expect(findings.find(({ rule }) => rule === 'power/supply-load')?.missing?.toSorted()).toEqual([
+    'expansion-card-1.sustainedW',
+    'processor-1.sustainedW',
+    'storage-drive-1.milliwatts',
+  ]);
+});
