@@ -51,6 +51,13 @@ const cases: readonly (readonly [check: string, wrong: Part, right: Part, path: 
     ['depthMm'],
   ],
   [
+    // 75 W from the slot and 150 W from one 8-pin socket.
+    'card-power',
+    changed('graphics-card', { sustainedW: 226, peakW: 300, powerSockets: ['pcie-8'] }),
+    changed('graphics-card', { sustainedW: 225, peakW: 300, powerSockets: ['pcie-8'] }),
+    ['sustainedW'],
+  ],
+  [
     'disk-size',
     changed('fixed-disk', { capacityMb: 210 }),
     // 900 × 15 × 17 × 512 bytes are 117.5 million.

@@ -3,6 +3,7 @@ import { adapterEnds } from './adapter-ends.ts';
 import { boardMemory } from './board-memory.ts';
 import { boardNames } from './board-names.ts';
 import { boardOutline } from './board-outline.ts';
+import { cardPower } from './card-power.ts';
 import type { SenseCheck } from './check.ts';
 import { diskSize } from './disk-size.ts';
 import { driveBuild } from './drive-build.ts';
@@ -18,6 +19,7 @@ export const senseChecks: readonly SenseCheck[] = [
   boardMemory,
   boardNames,
   boardOutline,
+  cardPower,
   diskSize,
   driveBuild,
   fanRoom,
