@@ -148,7 +148,7 @@ const total = (of: Rail, bound: Bound, adds: readonly Term[], formula: string): 
 });
 
 const ofTwelve = 'Fans, cards and drives at 12 V';
-const ofFive = 'The board, its memory, cards and drives at 5 V, a disk that turns with 5 W of its own,';
+const ofFive = 'The board, its memory, cards and drives at 5 V (a disk that turns counts 5 W here)';
 
 export const rails: readonly Total[] = [
   total(

@@ -64,7 +64,8 @@ const titles: { readonly [N in BudgetName]: (of: string, nameOf: (id: UnitId) =>
   'idle-power': () => 'Power while it waits',
   excursion: () => 'Power in a short excursion',
   rail: (of) => (of === '3.3v+5v' ? 'The 3.3 V and 5 V rails together' : `The ${of.replace('v', ' V')} rail`),
-  lead: (of, nameOf) => `Lead ${of.slice(of.indexOf('/lead-') + 6)} of ${nameOf(of.slice(0, of.indexOf('/')))}`,
+  lead: (of, nameOf) =>
+    `The lead “${of.slice(of.indexOf('/lead-') + 6).replaceAll('-', ' ')}” of ${nameOf(of.slice(0, of.indexOf('/')))}`,
   'wall-power': () => 'Power from the wall under steady load',
   'running-cost': () => 'Electricity for a year',
   heat: () => 'Heat for the cooler',
