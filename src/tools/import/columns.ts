@@ -27,7 +27,7 @@ export type Shape =
   | { is: 'values'; schema: z.core.$ZodType; of: z.core.$ZodType; isNeeded: boolean }
   | { is: 'value'; schema: z.core.$ZodType; isNeeded: boolean; mayBeNone: boolean };
 
-export function shapeOf(schema: z.core.$ZodType, isNeeded = true, mayBeNone = false): Shape {
+function shapeOf(schema: z.core.$ZodType, isNeeded = true, mayBeNone = false): Shape {
   if (schema instanceof z.ZodOptional || schema instanceof z.ZodExactOptional) {
     return shapeOf(schema.unwrap(), false, mayBeNone);
   }

@@ -15,7 +15,7 @@ import { classShape, shapeAt } from './columns.ts';
 import type { Row, Table } from './read-table.ts';
 
 type At = { file: string; line: number; column: number };
-export type Imported = { path: string; text: string; at: At };
+type Imported = { path: string; text: string; at: At };
 
 /** What one row says, before it is known whether that makes a part. */
 type Said = { row: Row; of: PartClass; yaml: YamlFile; faults: Fault[] };
