@@ -42,8 +42,9 @@ function readArguments(): { template?: PartClass; file?: string } {
 }
 
 function readFile(file: string): string {
-  const size = statSync(file, { throwIfNoEntry: false })?.size;
-  if (size === undefined) return stop(2, `${file}: there is no such file.`, usage);
+  const found = statSync(file, { throwIfNoEntry: false });
+  if (!found?.isFile()) return stop(2, `${file}: there is no such file.`, usage);
+  const { size } = found;
   if (size > largestFile) return stop(1, `${file}: ${size} bytes, expected ${largestFile} or fewer.`);
   try {
     return new TextDecoder('utf-8', { fatal: true }).decode(readFileSync(file));

@@ -90,22 +90,26 @@ export function columnsOf(of: PartClass): Column[] {
   return columns;
 }
 
-/** The shape at the end of a column's name, or how far the name leads. Lists take any number from 1. */
-export function shapeAt(shape: Shape, steps: readonly string[]): { at?: Shape; known: string[] } {
+/**
+ * The shape at the end of a column's name; or else the first step that leads nowhere, and what could have stood there.
+ * Lists take any number from 1.
+ */
+export function shapeAt(shape: Shape, steps: readonly string[]): { at?: Shape; lost: number; known: string[] } {
   let at: Shape = shape;
-  for (const step of steps) {
-    if (at.is === 'group') {
-      const next = at.fields.get(step);
-      if (!next) return { known: [...at.fields.keys()] };
-      at = next;
-    } else if (at.is === 'groups') {
-      if (!/^[1-9]\d?$/.test(step)) return { known: ['1', '2'] };
-      at = at.entry;
-    } else if (at.is === 'record') {
-      at = at.value;
-    } else return { known: [] };
+  for (const [lost, step] of steps.entries()) {
+    const next = insideOf(at, step);
+    if (!next) return { lost, known: namesIn(at) };
+    at = next;
   }
-  return at.is === 'value' || at.is === 'values'
-    ? { at, known: [] }
-    : { known: at.is === 'group' ? [...at.fields.keys()] : ['1', '2'] };
+  const lost = steps.length;
+  return at.is === 'value' || at.is === 'values' ? { at, lost, known: [] } : { lost, known: namesIn(at) };
 }
+
+function insideOf(shape: Shape, step: string): Shape | undefined {
+  if (shape.is === 'group') return shape.fields.get(step);
+  if (shape.is === 'groups') return /^[1-9]\d?$/.test(step) ? shape.entry : undefined;
+  return shape.is === 'record' ? shape.value : undefined;
+}
+
+const namesIn = (shape: Shape): string[] =>
+  shape.is === 'group' ? [...shape.fields.keys()] : shape.is === 'groups' ? ['1', '2'] : [];

@@ -71,10 +71,11 @@ function readRow(table: Table, row: Row): Said | { faults: Fault[] } {
     const cell = row.cells[column] ?? '';
     if (name === '' || cell === '') continue;
     const steps = name.split('.');
-    const { at: found, known } = shapeAt(shape, steps);
+    const { at: found, lost, known } = shapeAt(shape, steps);
     if (!found || (found.is !== 'value' && found.is !== 'values')) {
-      const meant = fieldMeant(steps.at(-1) ?? name, known);
-      const expected = meant ? [...steps.slice(0, -1), meant].join('.') : `a column of the template of ${of}`;
+      const step = steps[lost];
+      const meant = step === undefined ? undefined : fieldMeant(step, known);
+      const expected = meant ? steps.with(lost, meant).join('.') : `a column of the template of ${of}`;
       faults.push({ ...at(column), id: 'part/unknown-field', actual: name, expected });
       continue;
     }

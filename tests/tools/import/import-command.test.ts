@@ -58,6 +58,7 @@ test('a template is a file that the command reads back, and is never written ove
 test('words that are off exit with 2 and say the usage', () => {
   expect(run().status).toBe(2);
   expect(run('missing.csv').stderr).toContain('there is no such file');
+  expect(run('content').stderr).toContain('there is no such file');
   expect(run('--template', 'coler').stderr).toContain('Unexpected class "coler", expected cooler');
   expect(existsSync(join(work, 'content/parts/fan/quay-80.yaml'))).toBe(false);
 });

@@ -128,6 +128,21 @@ describe('a table of parts', () => {
     ]);
   });
 
+  test('a column that leads nowhere is told where it parts from those there are', () => {
+    const head = (name: string) => `class,id,name,maker,source,${name}\nfan,quay-1,Quay 1,Skarn,demo-catalogue,1\n`;
+    expect(importText(head('light.milliamp')).says).toEqual([
+      'parts.csv:2:6  part/unknown-field  Unexpected light.milliamp, expected light.milliamps',
+    ]);
+    expect(importText(head('ofers.1.shop')).says).toEqual([
+      'parts.csv:2:6  part/unknown-field  Unexpected ofers.1.shop, expected offers.1.shop',
+    ]);
+    for (const name of ['leads.99.id', '__proto__.x', 'offers', 'offers.one.shop', 'sizeMm.x']) {
+      expect(importText(head(name)).says).toEqual([
+        `parts.csv:2:6  part/unknown-field  Unexpected ${name}, expected a column of the template of fan`,
+      ]);
+    }
+  });
+
   test('columns that are doubled, have no name, or a quotation mark that never ends are told', () => {
     expect(importText('class,id,id\n').says).toEqual([
       'parts.csv:1:3  import/doubled-column  Unexpected id a second time, expected each column once',
