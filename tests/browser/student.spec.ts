@@ -5,6 +5,26 @@ import { choose, choosing, content, expect, lastEntry, openDrawer, show, test } 
 const nameOf = (part: string) => content.parts.find(({ id }) => id === part)?.name ?? part;
 const full = choosing.rubric.reduce((sum, line) => sum + line.marks, 0);
 
+test('an answer given before the script has come goes nowhere, and is taken once it has', async ({ page }) => {
+  let letThrough = () => {};
+  const held = new Promise<void>((resolve) => {
+    letThrough = resolve;
+  });
+  await page.route('**/*.js', async (route) => {
+    await held;
+    await route.continue();
+  });
+  await page.goto('/lessons/parts/what-the-parts-are/', { waitUntil: 'commit' });
+  const address = page.url();
+  const question = page.locator('[data-question="two-numbers"]');
+  await question.getByText('It is 3 mm too tall').click();
+  await question.getByRole('button').click({ noWaitAfter: true });
+  letThrough();
+  await question.getByRole('button', { name: 'Answer', exact: true }).click();
+  await expect(question.locator('.choice-why:visible')).toContainText('Choose a lower cooler');
+  expect(page.url()).toBe(address);
+});
+
 test('a student reads, chooses, hands in, builds and keeps the file', async ({ page }) => {
   test.setTimeout(300_000);
   const { id } = choosing;
@@ -21,14 +41,15 @@ test('a student reads, chooses, hands in, builds and keeps the file', async ({ p
 
   await test.step('a wrong answer is told why, and the right one too', async () => {
     const question = page.locator('[data-question="two-numbers"]');
+    const answer = question.getByRole('button', { name: 'Answer', exact: true });
     await question.getByText('It fits, if you press a little').click();
-    await question.getByRole('button').click();
+    await answer.click();
     const why = question.locator('.choice-why:visible');
     await expect(why).toHaveCount(1);
     await expect(why).toContainText('Not yet.');
     await expect(why).toContainText('A side panel does not stretch');
     await question.getByText('It is 3 mm too tall').click();
-    await question.getByRole('button').click();
+    await answer.click();
     await expect(question.locator('.choice-why:visible')).toContainText('Choose a lower cooler');
   });
 

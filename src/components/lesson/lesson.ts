@@ -50,6 +50,8 @@ function setUp(form: HTMLFormElement): Question {
     show(choice, true);
     void record({ act: 'question-answered', lesson, question: id, choice }).then(readWhenAnswered);
   });
+  // Chosen before the script had come.
+  if (radios.some((radio) => radio.checked)) setButton('Answer', true);
   return { id, show };
 }
 
