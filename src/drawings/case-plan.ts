@@ -4,6 +4,7 @@
  */
 
 import type { UnitId } from '../fit/model.ts';
+import { unitOf } from '../fit/needs/names.ts';
 import type { FitReport } from '../fit/report.ts';
 import type { Chassis } from '../parts/classes/chassis.ts';
 import type { Part, PartClass, PartOf } from '../parts/part.ts';
@@ -81,8 +82,6 @@ export type CasePlan = {
 export function unitsOf<C extends PartClass>(machine: Machine, of: C): { id: UnitId; part: PartOf<C> }[] {
   return machine.units.filter((unit): unit is { id: UnitId; part: PartOf<C> } => unit.part.class === of);
 }
-
-const unitOf = (id: string) => id.slice(0, id.indexOf('/'));
 
 export function planCase(machine: Machine): CasePlan {
   const [chassisUnit] = unitsOf(machine, 'chassis');

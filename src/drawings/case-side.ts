@@ -1,6 +1,7 @@
 /** The side view of a case with its panel off, rear at the left: a pure function of parts, hookup and findings. */
 
 import type { KindName, UnitId } from '../fit/model.ts';
+import { unitOf } from '../fit/needs/names.ts';
 import type { Finding } from '../fit/report.ts';
 import { classNames, type PartClass } from '../parts/part.ts';
 import { formFactors, slotPitch } from '../standards/boards.ts';
@@ -20,7 +21,6 @@ import {
   type View,
 } from './shapes.ts';
 
-const unitOf = (id: string) => id.slice(0, id.indexOf('/'));
 const placedUnit = (plan: CasePlan, unit: UnitId) => plan.placed.find((one) => one.unit === unit);
 const placedClass = (plan: CasePlan, of: PartClass) => plan.placed.filter((one) => one.class === of);
 const isFault = ({ verdict, severity }: Finding) =>

@@ -14,7 +14,7 @@ export const judge: (input: JudgeInput, brief?: JudgeBrief) => FitReport = judge
 
 /**
  * Judges a list as somebody wrote it, by part id. Never throws on what it holds; lines that cannot be judged are in
- * `unjudged`, and a list that has some does not fit.
+ * `unjudged`, and a list that has some never "fits".
  */
 export function judgeList(list: PartsList, parts: readonly Part[], brief: JudgeBrief = {}): FitReport {
   const { input, unknown, miscounted } = resolveList(list, parts);

@@ -3,6 +3,7 @@
  * its words filled in, in an order that can be followed as it stands. Pure; runs in a browser.
  */
 import type { Joint, JointId, UnitId } from '../fit/model.ts';
+import { unitOf } from '../fit/needs/names.ts';
 import type { FitReport } from '../fit/report.ts';
 import type { Listed, PartsList } from '../parts/part.ts';
 import { digestOf } from '../units/digest.ts';
@@ -75,8 +76,6 @@ function keyOf(step: Step, subject: Subject): string {
   const about = subject.joint?.id ?? subject.unit;
   return about === undefined ? step.id : `${step.id}@${about}`;
 }
-
-const unitOf = (end: string): UnitId => end.slice(0, end.indexOf('/'));
 
 function subjectsOf(step: Step, report: FitReport): Subject[] {
   const units = new Map(report.units.map((unit) => [unit.id, unit]));

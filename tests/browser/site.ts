@@ -39,18 +39,18 @@ export const pages = [
 export const isPhone = (page: Page): boolean => (page.viewportSize()?.width ?? 0) < 600;
 
 /** The checker is on the page before its script has come; until then a click on it does nothing. */
-export const isLive = (page: Page): Promise<void> => expect(page.locator('astro-island[ssr]')).toHaveCount(0);
+export const untilLive = (page: Page): Promise<void> => expect(page.locator('astro-island[ssr]')).toHaveCount(0);
 
 /** On a phone the checker shows one view at a time. */
 export async function show(page: Page, view: 'Drawing' | 'Notes' | 'Drawers' | 'Rulers'): Promise<void> {
-  await isLive(page);
+  await untilLive(page);
   const dock = page.getByRole('navigation', { name: 'Views of the list' });
   if (await dock.isVisible()) await dock.getByRole('button', { name: view }).click();
 }
 
 /** Opens the drawer of a position, if it is not open. */
 export async function openDrawer(page: Page, exercise: string, position: string): Promise<Locator> {
-  await isLive(page);
+  await untilLive(page);
   const drawer = page.locator(`#${exercise}-drawer-${position}`);
   if ((await drawer.getAttribute('aria-expanded')) !== 'true') await drawer.click();
   return page.locator(`#${exercise}-tray-${position}`);

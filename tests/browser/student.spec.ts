@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { readLogbook } from '../../src/logbook/read.ts';
-import { choose, choosing, content, expect, isLive, lastEntry, openDrawer, show, test } from './site.ts';
+import { choose, choosing, content, expect, lastEntry, openDrawer, show, test, untilLive } from './site.ts';
 
 const nameOf = (part: string) => content.parts.find(({ id }) => id === part)?.name ?? part;
 const full = choosing.rubric.reduce((sum, line) => sum + line.marks, 0);
@@ -55,7 +55,7 @@ test('a student reads, chooses, hands in, builds and keeps the file', async ({ p
 
   await test.step('a misfit is told with its millimetres, its reason, its remedy, its source and its lesson', async () => {
     await page.goto('/lessons/fit/choosing-for-a-purpose/');
-    await isLive(page);
+    await untilLive(page);
     await show(page, 'Drawers');
     await choose(page, id, 'case', { part: 'lodden-slim', quantity: 1 });
     await choose(page, id, 'cooler', { part: 'skarn-mid', quantity: 1 });
@@ -239,7 +239,7 @@ test('a list with a lit cooler has no job card yet, and says which joint has no 
 test('a measure that the maker does not give can be taken and written down', async ({ page }) => {
   const { id } = choosing;
   await page.goto(`/exercises/${id}/`);
-  await isLive(page);
+  await untilLive(page);
   await show(page, 'Drawers');
   await choose(page, id, 'case', { part: 'lodden-30', quantity: 1 });
   await choose(page, id, 'cooler', { part: 'skarn-tall', quantity: 1 });
@@ -267,7 +267,7 @@ test('a cooler that the student measured too tall has no job card', async ({ pag
   await page.goto(card);
   await expect(page.getByText(/^Step 1 of/)).toBeVisible();
   await page.goto(`/exercises/${choosing.id}/`);
-  await isLive(page);
+  await untilLive(page);
   await show(page, 'Drawers');
   const inList = choosing.answer.find(({ part }) =>
     content.parts.some((one) => one.id === part && one.class === 'chassis'),
@@ -286,7 +286,7 @@ test('a cooler that the student measured too tall has no job card', async ({ pag
 
 test('what does not fit in the list on the table is found and explained', async ({ page }) => {
   await page.goto('/lessons/fit/how-parts-meet/');
-  await isLive(page);
+  await untilLive(page);
   const misfits = page.locator('.misfits');
   const exercise = content.exercises.find((one) => one.kind === 'misfits');
   if (exercise?.kind !== 'misfits') throw new Error('The course has no exercise of this kind.');
@@ -309,7 +309,7 @@ test('the whole checker is worked by keyboard alone', async ({ page }, info) => 
   test.skip(info.project.name === 'phone', 'A keyboard belongs to the laptop.');
   const { id } = choosing;
   await page.goto(`/exercises/${id}/`);
-  await isLive(page);
+  await untilLive(page);
   const drawer = page.locator(`#${id}-drawer-case`);
   await expect(drawer).toBeVisible();
   const focused = () => page.evaluate(() => document.activeElement?.id ?? '');
@@ -338,7 +338,7 @@ test('the way through the job card is worked by keyboard alone', async ({ page }
 
 test('a drawer opens its tray and closes it again', async ({ page }) => {
   await page.goto(`/exercises/${choosing.id}/`);
-  await isLive(page);
+  await untilLive(page);
   await show(page, 'Drawers');
   const tray = await openDrawer(page, choosing.id, 'supply');
   await expect(tray).toBeVisible();
@@ -349,7 +349,7 @@ test('a drawer opens its tray and closes it again', async ({ page }) => {
 test('a drawer leads to the sheets of its parts, and the list waits', async ({ page }) => {
   const { id } = choosing;
   await page.goto(`/exercises/${id}/`);
-  await isLive(page);
+  await untilLive(page);
   await show(page, 'Drawers');
   await choose(page, id, 'case', { part: 'lodden-30', quantity: 1 });
   await expect.poll(() => lastEntry(page)).toContain('lodden-30');
@@ -368,7 +368,7 @@ test('a drawer leads to the sheets of its parts, and the list waits', async ({ p
 test('a note on what the drawing does not show says so, and leads nowhere', async ({ page }) => {
   const { id } = choosing;
   await page.goto(`/exercises/${id}/`);
-  await isLive(page);
+  await untilLive(page);
   await show(page, 'Drawers');
   await choose(page, id, 'case', { part: 'lodden-slim', quantity: 1 });
   await choose(page, id, 'fans', { part: 'ebbe-80', quantity: 3 });

@@ -4,6 +4,7 @@ import { content } from 'virtual:benchbook/content';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { needWords } from '../../fit/end-lines.ts';
 import { judgeList } from '../../fit/judge.ts';
+import { unitOf } from '../../fit/needs/names.ts';
 import type { FitReport } from '../../fit/report.ts';
 import { sayFinding, sayUnjudged } from '../../fit/say.ts';
 import { allNoted } from '../../logbook/progress.ts';
@@ -226,7 +227,7 @@ function withoutSteps(card: Card, report: FitReport): string[] {
   const unmade = new Set(card.unmade);
   const says = report.joints
     .filter(({ id }) => unmade.has(id))
-    .map(({ kind, need }) => `${names.get(need.slice(0, need.indexOf('/')))} to ${needWords(kind)}`);
+    .map(({ kind, need }) => `${names.get(unitOf(need))} to ${needWords(kind)}`);
   return [...new Set(says)].map((joint) => `“${card.title}” has no step yet that joins ${joint}.`);
 }
 

@@ -2,6 +2,7 @@
 import { content } from 'virtual:benchbook/content';
 import { useState } from 'preact/hooks';
 import { soundJoints } from '../../drawings/case-side.ts';
+import { unitOf } from '../../fit/needs/names.ts';
 import type { Finding } from '../../fit/report.ts';
 import { rules } from '../../fit/rules/index.ts';
 import { sayFinding } from '../../fit/say.ts';
@@ -217,7 +218,6 @@ function Measures({ checker }: { checker: Checker }) {
 function WhatFits({ checker, fits }: { checker: Checker; fits: readonly Finding[] }) {
   const joints = soundJoints(checker.machine.value);
   const names = new Map(checker.report.value.units.map(({ id, name }) => [id, name]));
-  const unitOf = (id: string) => id.slice(0, id.indexOf('/'));
   const says = [
     ...new Set(fits.filter(({ joint, need }) => !joint && !need).map((finding) => sayFinding(finding).what)),
   ];

@@ -5,6 +5,7 @@ import { count } from '../../wording/phrases.ts';
 import { placeName } from '../../wording/places.ts';
 import { termName } from '../../wording/terms.ts';
 import type { UnitId } from '../model.ts';
+import { unitOf } from '../needs/names.ts';
 import type { Budget, BudgetName, FigureUnit, WorkingLine } from '../report.ts';
 
 export type SaidBudget = {
@@ -65,7 +66,7 @@ const titles: { readonly [N in BudgetName]: (of: string, nameOf: (id: UnitId) =>
   excursion: () => 'Power in a short excursion',
   rail: (of) => (of === '3.3v+5v' ? 'The 3.3 V and 5 V rails together' : `The ${of.replace('v', ' V')} rail`),
   lead: (of, nameOf) =>
-    `The lead “${of.slice(of.indexOf('/lead-') + 6).replaceAll('-', ' ')}” of ${nameOf(of.slice(0, of.indexOf('/')))}`,
+    `The lead “${of.slice(of.indexOf('/lead-') + 6).replaceAll('-', ' ')}” of ${nameOf(unitOf(of))}`,
   'wall-power': () => 'Power from the wall under steady load',
   'running-cost': () => 'Electricity for a year',
   heat: () => 'Heat for the cooler',

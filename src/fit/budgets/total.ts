@@ -6,6 +6,7 @@
  * that is not recorded makes `used` a floor.
  */
 import type { Part, PartClass, PartOf } from '../../parts/part.ts';
+import { kept } from '../../units/kept.ts';
 import type { Unit } from '../model.ts';
 import type { Budget, BudgetName, BudgetUnit } from '../report.ts';
 import type { JudgeBrief } from '../rule.ts';
@@ -72,11 +73,11 @@ export const boundBy = <C extends PartClass, const K extends keyof PartOf<C>>(
 });
 
 /** What one part adds to each of several totals, and what it sets as their limits. */
-type Kept = { shares: readonly (readonly Share[] | undefined)[]; amounts: readonly Amount[] };
+type Adds = { shares: readonly (readonly Share[] | undefined)[]; amounts: readonly Amount[] };
 /** `none`: parts of this class set no limit. */
 type Amount = number | undefined | null | 'none';
 
-const keep = (totals: readonly Total[], part: Part): Kept => ({
+const addsBy = (totals: readonly Total[], part: Part): Adds => ({
   shares: totals.map(({ adds }) => adds.find((one) => one.class === part.class)?.shares(part)),
   amounts: totals.map(({ bound }) =>
     bound && 'class' in bound && bound.class === part.class ? bound.amount(part) : 'none',
@@ -89,16 +90,9 @@ const keep = (totals: readonly Total[], part: Part): Kept => ({
  * serves what; there is no limit when one of them is not recorded.
  */
 export function adder(totals: readonly Total[]): (units: readonly Unit[], brief: JudgeBrief) => Budget[] {
-  const known = new WeakMap<Part, Kept>();
-  const kept = (part: Part): Kept => {
-    const before = known.get(part);
-    if (before) return before;
-    const made = keep(totals, part);
-    known.set(part, made);
-    return made;
-  };
+  const addsOf = kept((part: Part): Adds => addsBy(totals, part));
   return (units, brief) => {
-    const parts = units.map(({ part }) => kept(part));
+    const parts = units.map(({ part }) => addsOf(part));
     return totals.flatMap((total, n) => addUp(total, n, units, parts, brief) ?? []);
   };
 }
@@ -111,7 +105,7 @@ function addUp(
   { name, of, unit, bound, when, formula, source }: Total,
   n: number,
   units: readonly Unit[],
-  kept: readonly Kept[],
+  parts: readonly Adds[],
   brief: JudgeBrief,
 ): Budget | undefined {
   const about: Budget['about'] = [];
@@ -123,7 +117,7 @@ function addUp(
     bound && 'most' in bound ? bound.most : bound && 'asks' in bound ? brief[bound.asks] : Number.POSITIVE_INFINITY;
   for (let at = 0; at < units.length; at += 1) {
     const { id } = units[at] as Unit;
-    const { shares, amounts } = kept[at] as Kept;
+    const { shares, amounts } = parts[at] as Adds;
     const own = shares[n];
     if (own) {
       hasTerm = true;

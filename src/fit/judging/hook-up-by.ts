@@ -1,4 +1,5 @@
 /** The hookup of one family of joints, and whether it holds. */
+import { kept } from '../../units/kept.ts';
 import { findHookup } from '../hookup/search.ts';
 import type { Hookup, KindName, Lowered } from '../model.ts';
 import { lowerEach, putTogether } from '../needs/index.ts';
@@ -24,7 +25,7 @@ export function hookUpBy(
   const judgeAtJoints = openJointRules(plan);
   return ({ kinds }, input) => {
     const { groups, unjudged } = sortOut(input);
-    const each = lowerEach(groups.flatMap(({ units }) => units)).map((lowered) => only(kinds, lowered));
+    const each = lowerEach(groups.flatMap(({ units }) => units)).map(only(kinds));
     const problem = { ...putTogether(each), kinds: plan.kinds };
     const hookup = findHookup(problem);
     const table = desk.lay(groups, each, hookup, whyOf(problem, hookup));
@@ -39,21 +40,15 @@ export function hookUpBy(
   };
 }
 
-const kept = new WeakMap<readonly KindName[], WeakMap<Lowered, Lowered>>();
-
-/** What a part has of these kinds; the same object each time. */
-function only(kinds: readonly KindName[], lowered: Lowered): Lowered {
-  const ofKinds = kept.get(kinds) ?? new WeakMap<Lowered, Lowered>();
-  kept.set(kinds, ofKinds);
-  const known = ofKinds.get(lowered);
-  if (known) return known;
+/** What a part has of these kinds. */
+const only = kept((kinds: readonly KindName[]) => {
   const isOne = ({ kind }: { kind: KindName }): boolean => kinds.includes(kind);
-  const made = {
-    needs: lowered.needs.filter(isOne),
-    places: lowered.places.filter(isOne),
-    resources: lowered.resources,
-    unrecorded: lowered.unrecorded.filter(isOne),
-  };
-  ofKinds.set(lowered, made);
-  return made;
-}
+  return kept(
+    (lowered: Lowered): Lowered => ({
+      needs: lowered.needs.filter(isOne),
+      places: lowered.places.filter(isOne),
+      resources: lowered.resources,
+      unrecorded: lowered.unrecorded.filter(isOne),
+    }),
+  );
+});

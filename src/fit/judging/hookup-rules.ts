@@ -2,11 +2,12 @@
 import { mate, tryTest } from '../hookup/mating.ts';
 import type { Need, Place, PlaceId, Reason, Severity, Test, UnitId, Value, WhyLeft } from '../model.ts';
 import { fieldOf } from '../needs/fields.ts';
+import { unitOf } from '../needs/names.ts';
 import type { Finding } from '../report.ts';
 import type { LeftFacts, LeftRule, MatingFacts, RefusesRule, Rule } from '../rule.ts';
 import { finding, isSame, settle } from './findings.ts';
 import { type KindPlan, kindNames, type Plan, type Told, type Turn } from './plan.ts';
-import { type JointAt, type KindView, nameOf, type Table, unitOf } from './table.ts';
+import { type JointAt, type KindView, nameOf, type Table } from './table.ts';
 
 /** A reason of which the facts tell more than its name. */
 type Telling = Extract<Reason, { why: 'spent' | 'absent' | 'too-few-alike' }>;

@@ -1,4 +1,5 @@
 /** Judging by any list of rules: lower, find the hookup, say why needs are left, run every rule, add up budgets. */
+import { kept } from '../../units/kept.ts';
 import { budgetsOf } from '../budgets/index.ts';
 import { findHookup } from '../hookup/search.ts';
 import { whyLeft } from '../hookup/why.ts';
@@ -81,15 +82,9 @@ function budgetsOfEach(
 export const whyOf = (problem: Problem, hookup: Hookup): WhyLeft[] =>
   hookup.left.some(({ left }) => left !== 'spare') ? whyLeft(problem, hookup) : [];
 
-const rows = new WeakMap<Group, FitReport['units']>();
-
-function rowsOf(group: Group): FitReport['units'] {
-  const known = rows.get(group);
-  if (known) return known;
-  const made = group.units.map(({ id, part }: Unit) => ({ id, part: part.id, class: part.class, name: part.name }));
-  rows.set(group, made);
-  return made;
-}
+const rowsOf = kept((group: Group): FitReport['units'] =>
+  group.units.map(({ id, part }: Unit) => ({ id, part: part.id, class: part.class, name: part.name })),
+);
 
 function leftOver({ left }: Hookup, why: WhyLeft): FitReport['left'][number] {
   const need = left.find(({ id }) => id === why.need);

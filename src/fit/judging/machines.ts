@@ -1,8 +1,9 @@
 /** Which parts make up one machine, when a list holds more than one board or case. */
 import { partClasses } from '../../parts/part.ts';
 import type { KindName, Unit, UnitId } from '../model.ts';
+import { unitOf } from '../needs/names.ts';
 import { kindNumber } from './plan.ts';
-import { type Table, unitOf } from './table.ts';
+import type { Table } from './table.ts';
 
 /** Joints by which a part belongs to a board or a case. A lead, a picture or a plug on the desk makes nobody a member. */
 const belongs: readonly KindName[] = [

@@ -1,13 +1,14 @@
 /** Rules about parts, budgets and joints: every form but the two that word the hookup's own tests. */
 import type { Part } from '../../parts/part.ts';
 import type { Joint, Unit, UnitId, WhyLeft } from '../model.ts';
+import { unitOf } from '../needs/names.ts';
 import type { Group } from '../needs/units.ts';
 import type { Budget, Facts, Finding } from '../report.ts';
 import type { JudgeBrief, Judgement } from '../rule.ts';
 import { findingOf, sameFacts, settle, together } from './findings.ts';
 import type { Machines } from './machines.ts';
 import { type AtJoint, type ClassRead, type Gathers, type Joins, kindNumber, type Plan, type Told } from './plan.ts';
-import { type ClassView, classOf, type JointAt, noClass, type Table, unitOf } from './table.ts';
+import { type ClassView, classOf, type JointAt, noClass, type Table } from './table.ts';
 
 /** What a rule was last given, and what it then said. Rules are pure: given the same again, they say the same. */
 type Said = { given: readonly unknown[]; told: readonly Finding[] };

@@ -5,6 +5,7 @@
  * places of a kind, its joints), so that whoever worked on it can tell by identity that nothing has changed.
  */
 import { partClasses } from '../../parts/part.ts';
+import { kept } from '../../units/kept.ts';
 import { ordinal } from '../../wording/ordinals.ts';
 import { list } from '../../wording/phrases.ts';
 import type {
@@ -131,11 +132,11 @@ function leftOf(hookup: Hookup, why: readonly WhyLeft[]): (readonly WhyLeft[])[]
   return left;
 }
 
-/** `kept` when it holds the same. */
-function keep<T>(made: readonly T[], kept: readonly T[]): readonly T[] {
-  if (made.length !== kept.length) return made;
-  for (let at = 0; at < made.length; at += 1) if (made[at] !== kept[at]) return made;
-  return kept;
+/** `last` when it holds the same. */
+function keep<T>(made: readonly T[], last: readonly T[]): readonly T[] {
+  if (made.length !== last.length) return made;
+  for (let at = 0; at < made.length; at += 1) if (made[at] !== last[at]) return made;
+  return last;
 }
 
 function classesOf(groups: readonly Group[], before: readonly ClassView[]): ClassView[] {
@@ -157,12 +158,8 @@ export const classOf = (groups: readonly Group[]): ClassView => ({
   units: groups.flatMap(({ units }) => units),
 });
 
-const digests = new WeakMap<Lowered, { shares: Share[]; lossy: Resource[] }>();
-
 /** What a unit has, by kind, and what it offers that may be overdrawn at a loss. */
-function digestOf(lowered: Lowered): { shares: Share[]; lossy: Resource[] } {
-  const known = digests.get(lowered);
-  if (known) return known;
+const digestOf = kept((lowered: Lowered): { shares: Share[]; lossy: Resource[] } => {
   const shares = new Map<number, Share>();
   const share = (at: number): Share => {
     const made = shares.get(at) ?? { kind: at, needs: [], places: [], unrecorded: [] };
@@ -173,10 +170,8 @@ function digestOf(lowered: Lowered): { shares: Share[]; lossy: Resource[] } {
   for (const place of lowered.places) share(kindNumber(place.kind)).places.push(place);
   for (const open of lowered.unrecorded) share(kindNumber(open.kind)).unrecorded.push(open);
   const lossy = lowered.resources.filter(({ over, even }) => over === 'lost' && even === undefined);
-  const digest = { shares: [...shares.values()], lossy };
-  digests.set(lowered, digest);
-  return digest;
-}
+  return { shares: [...shares.values()], lossy };
+});
 
 function viewsOf(each: readonly Lowered[], before: readonly KindView[]): KindView[] {
   const shares: (Share[] | undefined)[] = new Array(before.length).fill(undefined);
@@ -291,6 +286,3 @@ export function nameOf({ seat }: Table, units: readonly UnitId[]): string {
   const ordinals = ids.flatMap((id, index) => (units.includes(id) ? [ordinal(index + 1)] : []));
   return `${part.name} (${list(ordinals)})`;
 }
-
-/** The unit that a need or a place belongs to. */
-export const unitOf = (id: NeedId | PlaceId): UnitId => id.slice(0, id.indexOf('/'));

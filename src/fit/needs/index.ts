@@ -1,5 +1,6 @@
 /** From units to one problem: what they need, what they offer, what they share. */
 import type { Part, PartClass, PartOf } from '../../parts/part.ts';
+import { kept } from '../../units/kept.ts';
 import type { KindName, Lowered, Unit } from '../model.ts';
 import { lower as adapter } from './adapter.ts';
 import { lower as bankModule } from './bank-module.ts';
@@ -59,17 +60,12 @@ const byClass: { [C in PartClass]: (unit: Unit<PartOf<C>>) => Lowered } = {
   'power-strip': powerStrip,
 };
 
-const lowered = new WeakMap<Unit, Lowered>();
-
 /** What one unit needs and offers, whatever else is on the list. The same unit gets the same needs, places and resources. */
-export function lower(unit: Unit): Lowered {
-  const known = lowered.get(unit);
-  if (known) return known;
-  // The class picks the function for exactly that class; the type of the table does not say so of a union.
-  const made = (byClass[unit.part.class] as (unit: Unit<Part>) => Lowered)(unit);
-  lowered.set(unit, made);
-  return made;
-}
+export const lower = kept(
+  (unit: Unit): Lowered =>
+    // The class picks the function for exactly that class; the type of the table does not say so of a union.
+    (byClass[unit.part.class] as (unit: Unit<Part>) => Lowered)(unit),
+);
 
 /** All units together. */
 export function lowerAll(units: readonly Unit[]): Lowered {
@@ -122,16 +118,10 @@ export const readBeside: { readonly [K in KindName]?: readonly PartClass[] } = {
 
 const hasMains: ReadonlySet<PartClass> = new Set(['power-supply', 'monitor']);
 
-const dark = new WeakMap<Lowered, Lowered>();
-
-function darkened(board: Lowered): Lowered {
-  const known = dark.get(board);
-  if (known) return known;
-  const made = {
+const darkened = kept(
+  (board: Lowered): Lowered => ({
     ...board,
     places: board.places.filter(({ kind }) => kind !== 'picture'),
     unrecorded: board.unrecorded.filter(({ kind }) => kind !== 'picture'),
-  };
-  dark.set(board, made);
-  return made;
-}
+  }),
+);

@@ -1,9 +1,10 @@
 /** What slots carry for the cards of one list: both ends of a link settle on the lesser generation. */
+import { kept } from '../../units/kept.ts';
 import type { Lowered, Unit } from '../model.ts';
 import { linkMBps } from './amounts.ts';
 import { isOf } from './units.ts';
 
-const kept = new WeakMap<Lowered, Map<number, Lowered>>();
+const slowedTo = kept((_board: Lowered) => new Map<number, Lowered>());
 
 /** The fastest generation among the cards; undefined when there is none, or one of which it is not recorded. */
 export function fastestCard(units: readonly Unit[]): number | undefined {
@@ -21,8 +22,7 @@ export function fastestCard(units: readonly Unit[]): number | undefined {
  */
 export function asFastAs(board: Lowered, generation: number | undefined): Lowered {
   if (generation === undefined) return board;
-  const known = kept.get(board) ?? new Map<number, Lowered>();
-  kept.set(board, known);
+  const known = slowedTo(board);
   const made = known.get(generation) ?? slowed(board, generation);
   known.set(generation, made);
   return made;

@@ -1,4 +1,5 @@
 /** Mains leads and what they go into. They are judged only when the list holds a strip of sockets. */
+import { kept } from '../../units/kept.ts';
 import type { Lowered, Need, UnitId } from '../model.ts';
 import { drawing } from './amounts.ts';
 
@@ -19,16 +20,10 @@ export const mainsLead = (id: UnitId, plug: string[], wallDeciwatts: number | un
   carries: ['wallDeciwatts'],
 });
 
-const bare = new WeakMap<Lowered, Lowered>();
-
-/** The same part with nothing said of mains sockets; the same object each time. */
-export function withoutMains(one: Lowered): Lowered {
-  const known = bare.get(one);
-  if (known) return known;
+/** The same part with nothing said of mains sockets. */
+export const withoutMains = kept((one: Lowered): Lowered => {
   const isOther = ({ kind }: { kind: string }) => kind !== 'mains';
-  const made = one.needs.every(isOther)
+  return one.needs.every(isOther)
     ? one
     : { ...one, needs: one.needs.filter(isOther), places: one.places.filter(isOther) };
-  bare.set(one, made);
-  return made;
-}
+});

@@ -1,5 +1,5 @@
 /** Ids of needs and places: `<unit>/<name>`. */
-import type { UnitId } from '../model.ts';
+import type { NeedId, PlaceId, UnitId } from '../model.ts';
 
 /**
  * Gives each need or place of one unit an id of its own. `name('bay', 'bay-1')` is `bay-1`, not `bay-bay-1`;
@@ -15,6 +15,9 @@ export function namer(unit: UnitId): (prefix: string, id?: string) => string {
     return free;
   };
 }
+
+/** The unit that a need or a place belongs to. */
+export const unitOf = (id: NeedId | PlaceId): UnitId => id.slice(0, id.indexOf('/'));
 
 /** The id of a need or place whose name its unit has once. */
 export const nameOf = (unit: UnitId, prefix: string, id?: string): string =>

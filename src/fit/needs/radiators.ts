@@ -1,8 +1,9 @@
 /** What the rest of a list puts in a radiator's way, so that the search picks a panel where nothing is. */
 import type { Part } from '../../parts/part.ts';
+import { kept } from '../../units/kept.ts';
 import type { Lowered, Need, Unit } from '../model.ts';
 
-const kept = new WeakMap<Lowered, Map<string, Lowered>>();
+const measuredBy = kept((_cooler: Lowered) => new Map<string, Lowered>());
 
 /**
  * The cooler's needs with the measures its radiator's place is tested by; the same when it has no radiator, and the same
@@ -12,8 +13,7 @@ export function amongOthers(cooler: Lowered, units: readonly Unit[]): Lowered {
   if (!cooler.needs.some(isRadiator)) return cooler;
   const memoryMm = greatest(units, ({ part }) => (part.class === 'memory-module' ? part.heightMm : null));
   const cardMm = greatest(units, ({ part }) => (isCard(part) ? part.lengthMm : null));
-  const known = kept.get(cooler) ?? new Map<string, Lowered>();
-  kept.set(cooler, known);
+  const known = measuredBy(cooler);
   const key = `${memoryMm} ${cardMm}`;
   const made = known.get(key) ?? measured(cooler, memoryMm, cardMm);
   known.set(key, made);

@@ -14,9 +14,10 @@ const published = Object.entries(scanRates).map(([name, { pixelClockKHz, hTotal,
   hz: (pixelClockKHz * 1000) / hTotal / vTotal,
 }));
 
-/** Parts in a hundred by which a rate may differ from the one on the sheet, where makers round. Common practice. */
+/** The part of itself by which a rate may differ from the one on the sheet, where makers round. Common practice. */
 const slack = 0.01;
-const within = ([lowest, highest]: Range, rate: number): boolean =>
+/** Whether a rate lies in a range, both as makers print them. */
+export const within = ([lowest, highest]: Range, rate: number): boolean =>
   rate >= lowest * (1 - slack) && rate <= highest * (1 + slack);
 const exactly = (rate: number): Range => [rate, rate];
 

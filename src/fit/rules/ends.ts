@@ -1,6 +1,7 @@
 /** What stands at the ends of joints. */
 import type { PartClass } from '../../parts/part.ts';
 import type { Attr, Joint, UnitId, Value } from '../model.ts';
+import { unitOf } from '../needs/names.ts';
 
 /** The unit's part, when it is of that class. */
 export const partAs = <P extends { readonly class: PartClass }, C extends P['class']>(
@@ -47,7 +48,7 @@ export const drivesAlike = (drives: readonly Listed<'capacityGb'>[], disks: read
 
 /** Through cables, adapters and whatever else passes a joint of its kind on: the joint at the far end from the need. */
 export function rootOf(joint: Joint, joints: readonly Joint[]): Joint {
-  const unit = joint.place.slice(0, joint.place.indexOf('/'));
+  const unit = unitOf(joint.place);
   const next = joints.find(({ kind, need }) => kind === joint.kind && need.startsWith(`${unit}/`));
   return next === undefined ? joint : rootOf(next, joints);
 }

@@ -4,6 +4,7 @@ import type { Monitor as MonitorFields } from '../../parts/classes/monitor.ts';
 import type { Motherboard } from '../../parts/classes/motherboard.ts';
 import { list } from '../../wording/phrases.ts';
 import type { Joint } from '../model.ts';
+import { within } from '../needs/scans.ts';
 import { rootOf } from './ends.ts';
 
 type Named = { readonly unit: string; readonly name: string };
@@ -29,11 +30,6 @@ export type Scan = {
   /** Made for one line rate, so that another does harm. */
   isFixed: boolean;
 };
-
-/** Parts in a hundred by which a rate may differ from the one on the sheet, where makers round. Common practice. */
-const slack = 0.01;
-const follows = ([lowest, highest]: readonly [number, number], rate: number): boolean =>
-  rate >= lowest * (1 - slack) && rate <= highest * (1 + slack);
 
 /** One for each monitor whose picture comes from such a card or board, however many leads lie between. */
 export function scansOf(
@@ -63,7 +59,7 @@ export function scansOf(
         modes,
         followed:
           modes && horizontalKhz && verticalHz
-            ? modes.filter((mode) => follows(horizontalKhz, mode.horizontalKhz) && follows(verticalHz, mode.verticalHz))
+            ? modes.filter((mode) => within(horizontalKhz, mode.horizontalKhz) && within(verticalHz, mode.verticalHz))
             : undefined,
         isFixed: isFixedRate(horizontalKhz),
       },
@@ -96,7 +92,7 @@ export const unseenBy = (
   });
 
 const isFixedRate = (horizontalKhz: [number, number] | undefined): boolean =>
-  horizontalKhz !== undefined && horizontalKhz[1] <= horizontalKhz[0] * (1 + slack);
+  horizontalKhz !== undefined && within([horizontalKhz[0], horizontalKhz[0]], horizontalKhz[1]);
 
 /** What of a scan is not recorded. */
 export const missingOf = ({ monitor, card, modes }: Scan): string[] => [

@@ -12,16 +12,3 @@ const terms = (value: Fact): string[] => (Array.isArray(value) ? value : [value]
 
 /** A value or a list of values as read: "k4", "ATX or microATX". */
 export const oneOf = (value: Fact): string => either([...new Set(terms(value))]);
-
-const lineKinds: Readonly<Record<string, string>> = {
-  irq: 'interrupt',
-  dma: 'DMA channel',
-  io: 'port address',
-  mem: 'memory address',
-};
-
-/** A line of the bus as read: "interrupt 5", "port address 3F8". */
-export const lineName = (line: string): string => {
-  const [kind = '', which = ''] = line.split('-');
-  return `${lineKinds[kind] ?? kind} ${which.toUpperCase()}`;
-};

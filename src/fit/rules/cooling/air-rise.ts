@@ -5,6 +5,7 @@ import { showNumber } from '../../../units/money.ts';
 import { type AddedFans, flowOf, moversOf } from '../../budgets/air.ts';
 import { sustainedPower } from '../../budgets/power.ts';
 import type { Joint } from '../../model.ts';
+import { unitOf } from '../../needs/names.ts';
 import { cannotTell, doesNotApply, doesNotFit, fits, gathersRule } from '../../rule.ts';
 import { drawsAir } from '../air.ts';
 import { lacks } from '../words.ts';
@@ -64,7 +65,7 @@ export const airRise = gathersRule({
     if (housing === undefined || parts.processor.length === 0 || drawsAir(housing.supplyShape)) return doesNotApply;
     if (housing.fittedFans === undefined) return cannotTell(`${housing.unit}.fittedFans`);
 
-    const own = (joint: Joint) => ({ unit: joint.need.slice(0, joint.need.indexOf('/')), place: joint.place });
+    const own = (joint: Joint) => ({ unit: unitOf(joint.need), place: joint.place });
     const added = joints.flatMap((joint): AddedFans[] => {
       const at = { ...own(joint), way: joint.way };
       const fan = parts.fan.find(({ unit }) => unit === at.unit);

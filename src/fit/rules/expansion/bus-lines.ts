@@ -1,6 +1,7 @@
 import { list } from '../../../wording/phrases.ts';
+import { termName } from '../../../wording/terms.ts';
 import { leftRule } from '../../rule.ts';
-import { lacks, lineName } from '../words.ts';
+import { lacks } from '../words.ts';
 
 export const busLines = leftRule({
   id: 'expansion/bus-lines',
@@ -24,7 +25,7 @@ export const busLines = leftRule({
           why: 'The wire ends at the long part of the slot, so what the card calls is never heard.',
           remedy: 'Free a long slot for it, or choose a card with a lower interrupt.',
         };
-      const line = resource === null ? 'a line that is free' : lineName(resource);
+      const line = resource === null ? 'a line that is free' : termName(resource);
       const by = holders.filter((name) => name !== part);
       return {
         headline: isFixed ? 'Two want one line of the bus' : 'No position of the jumper is free',

@@ -1,7 +1,7 @@
 import { capital, list } from '../../../wording/phrases.ts';
+import { termName } from '../../../wording/terms.ts';
 import { blocksOf } from '../../needs/bus-lines.ts';
 import { doesNotApply, doesNotFit, fits, gathersRule } from '../../rule.ts';
-import { lineName } from '../words.ts';
 
 type Moves = { of: string[]; blocks: string[]; to: string[]; lines: string[] };
 
@@ -9,7 +9,7 @@ type Moves = { of: string[]; blocks: string[]; to: string[]; lines: string[] };
 const movesOf = ({ of, blocks, to, lines }: Moves, withLines: boolean): string[] =>
   of.map((name, index) => {
     const taken = (lines[index] ?? '').split(' ').filter((line) => line !== '');
-    const told = withLines && taken.length > 0 ? ` (${list(taken.map(lineName))})` : '';
+    const told = withLines && taken.length > 0 ? ` (${list(taken.map(termName))})` : '';
     return `${blocks[index]} of ${name} to position ${to[index]}${told}`;
   });
 
